@@ -1,0 +1,34 @@
+package org.mantice.tune;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A tune as written: one melody, chord symbols, perhaps a bass staff.
+ *
+ * @param title may be empty
+ * @param dance the dance or style that the source names (waltz, polka …), in lower case; chooses an assumed tempo
+ * @param measures one or more
+ */
+public record Tune(String title, Optional<String> dance, List<Measure> measures) {
+    public Tune {
+        measures = List.copyOf(measures);
+        if (measures.isEmpty()) throw new IllegalArgumentException("measures is empty; allowed: one or more");
+    }
+
+    public Measure measure(int index) {
+        return measures.get(index);
+    }
+
+    public boolean hasNotes() {
+        return measures.stream().anyMatch(Measure::hasNotes);
+    }
+
+    public boolean hasChords() {
+        return measures.stream().anyMatch(measure -> !measure.chords().isEmpty());
+    }
+
+    public boolean hasBassStaff() {
+        return measures.stream().anyMatch(measure -> measure.bass().stream().anyMatch(e -> !e.pitches().isEmpty()));
+    }
+}
