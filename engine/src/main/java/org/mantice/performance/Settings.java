@@ -1,0 +1,29 @@
+package org.mantice.performance;
+
+import org.mantice.tune.Loudness;
+import org.mantice.tune.Tempo;
+
+/**
+ * What the file did not say, or the player wants otherwise. What is assumed is shown as assumed wherever a figure
+ * depends on it.
+ *
+ * @param tempo at the start; written changes later scale with it
+ * @param timesThrough how often the whole tune is played, 1 to 20
+ * @param loudness where nothing is written
+ * @param transposition semitones up, -11 to 11
+ */
+public record Settings(
+        Tempo tempo,
+        boolean tempoAssumed,
+        int timesThrough,
+        boolean timesAssumed,
+        Loudness loudness,
+        boolean loudnessAssumed,
+        int transposition) {
+    public Settings {
+        if (timesThrough < 1 || timesThrough > 20)
+            throw new IllegalArgumentException("timesThrough is " + timesThrough + "; allowed: 1 to 20");
+        if (transposition < -11 || transposition > 11)
+            throw new IllegalArgumentException("transposition is " + transposition + "; allowed: -11 to 11");
+    }
+}

@@ -1,0 +1,39 @@
+package org.mantice.plan;
+
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import org.mantice.instrument.BassButton;
+import org.mantice.tune.WrittenPlace;
+
+/** A decision that the player has made: every plan keeps it. An empty pass means every pass. */
+public sealed interface Lock {
+    OptionalInt pass();
+
+    /** The register of a pass. */
+    record Register(OptionalInt pass, String switchId) implements Lock {}
+
+    /** The octave of a pass. */
+    record Octave(OptionalInt pass, int octave) implements Lock {}
+
+    /** The buttons at a written place. */
+    record Buttons(OptionalInt pass, WrittenPlace place, Set<BassButton> buttons) implements Lock {
+        public Buttons {
+            buttons = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(buttons));
+        }
+    }
+
+    /** The bellows turn, or do not turn, just before a written place. */
+    record Turn(OptionalInt pass, WrittenPlace place, boolean turn) implements Lock {}
+
+    /** The finger on a note of the event at a written place; note 0 is the lowest. */
+    record Finger(OptionalInt pass, WrittenPlace place, int note, int finger) implements Lock {
+        public Finger {
+            if (finger < 1 || finger > 5) throw new IllegalArgumentException("finger is " + finger + "; allowed: 1 to 5");
+        }
+    }
+
+    default boolean appliesTo(int passNumber) {
+        return pass().isEmpty() || pass().getAsInt() == passNumber;
+    }
+}

@@ -1,0 +1,4 @@
+package org.mantice.rule;
+
+/** Two strokes after each other. */
+public record StrokePair(Stroke first, Stroke second) implements BellowsStep {}

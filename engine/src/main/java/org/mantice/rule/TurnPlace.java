@@ -1,0 +1,4 @@
+package org.mantice.rule;
+
+/** A place where the bellows may turn. */
+public record TurnPlace(boolean inHeldNote) implements BellowsStep {}
