@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.mantice.rule.Leaning;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleProvider;
 import org.mantice.rule.RuleSet;
@@ -19,16 +20,20 @@ public final class RuleBook {
     }
 
     private final List<Entry> entries;
+    private final List<Leaning> leanings;
 
-    private RuleBook(List<Entry> entries) {
+    private RuleBook(List<Entry> entries, List<Leaning> leanings) {
         this.entries = List.copyOf(entries);
+        this.leanings = List.copyOf(leanings);
     }
 
     /** @throws IllegalArgumentException if two rules share an id, or a rule asks for a longer view than its set has */
     public static RuleBook of(List<? extends RuleProvider> providers) {
         List<Entry> entries = new ArrayList<>();
+        List<Leaning> leanings = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        for (RuleProvider provider : providers)
+        for (RuleProvider provider : providers) {
+            leanings.addAll(provider.leanings());
             for (Rule<?> rule : provider.rules()) {
                 String id = rule.info().id();
                 if (!ids.add(id))
@@ -40,11 +45,17 @@ public final class RuleBook {
                             + rule.info().ruleSet().reaches().stream().map(Class::getSimpleName).toList());
                 entries.add(new Entry(provider, rule));
             }
-        return new RuleBook(entries);
+        }
+        return new RuleBook(entries, leanings);
     }
 
     public List<Entry> entries() {
         return entries;
+    }
+
+    /** The leanings of one set, in the order of the packs. */
+    public List<Leaning> leanings(RuleSet set) {
+        return leanings.stream().filter(leaning -> leaning.ruleSet() == set).toList();
     }
 
     /** The rules of one set, in the order of the book. */

@@ -17,4 +17,9 @@ public interface RuleProvider {
 
     /** The rules in a fixed order. */
     List<Rule<?>> rules();
+
+    /** Named sets of weights that players may start from; each becomes an alternative where it changes the plan. */
+    default List<Leaning> leanings() {
+        return List.of();
+    }
 }
