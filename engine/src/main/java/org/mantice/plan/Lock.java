@@ -36,4 +36,20 @@ public sealed interface Lock {
     default boolean appliesTo(int passNumber) {
         return pass().isEmpty() || pass().getAsInt() == passNumber;
     }
+
+    /** The lock in plain words, for messages. */
+    default String words() {
+        String where = pass().isPresent() ? " in pass " + pass().getAsInt() : "";
+        if (this instanceof Register register) return "register " + register.switchId() + where;
+        if (this instanceof Octave octave) return "octave " + octave.octave() + where;
+        if (this instanceof Buttons buttons) return "buttons " + buttons.buttons() + at(buttons.place()) + where;
+        if (this instanceof Turn turn) return (turn.turn() ? "a turn" : "no turn") + at(turn.place()) + where;
+        if (this instanceof Finger finger)
+            return "finger " + finger.finger() + " on note " + (finger.note() + 1) + at(finger.place()) + where;
+        throw new IllegalStateException("no words for " + this);
+    }
+
+    private static String at(WrittenPlace place) {
+        return " at written measure " + (place.measure() + 1) + ", offset " + place.offset();
+    }
 }
