@@ -9,7 +9,8 @@ import java.util.Optional;
  * @param repeatStart a forward repeat at its left barline
  * @param repeatEnd how often the passage is played in all when a backward repeat stands at its right barline, 2 or
  *     more
- * @param repeatAfterJump a backward repeat is also taken after a jump
+ * @param repeatAfterJump the backward repeat is also taken after a jump: true unless the source says otherwise (MusicXML
+ *     4.0, attribute after-jump, names no default)
  * @param endingStart numbers of the ending that begins here; empty if none does
  * @param endingStop the ending ends here
  * @param segno a segno sign at the left barline
