@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.mantice.performance.Performance;
 import org.mantice.performance.TrebleMoment;
+import org.mantice.rule.HandMove;
 
 /**
  * The figures of a plan that a player compares. Times are at the tempo of the performance.
@@ -100,7 +101,7 @@ public record Figures(
         for (int i = 0; i < events.size(); i++) {
             List<Integer> keys = events.get(i).keys();
             widest = Math.max(widest, keys.get(keys.size() - 1) - keys.get(0));
-            if (i > 0 && events.get(i).move() == RightHandPlan.Move.STAY) {
+            if (i > 0 && events.get(i).move() == HandMove.STAY) {
                 List<Integer> before = events.get(i - 1).keys();
                 widest = Math.max(widest, Math.abs(keys.get(keys.size() - 1) - before.get(0)));
                 widest = Math.max(widest, Math.abs(before.get(before.size() - 1) - keys.get(0)));

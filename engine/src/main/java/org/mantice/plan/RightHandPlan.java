@@ -5,23 +5,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.mantice.rule.HandMove;
 import org.mantice.tune.WrittenPlace;
 
 /** Fingers and hand places, one entry for each treble moment in order of play. */
 public record RightHandPlan(List<Event> events, SortedMap<String, Long> costByRule, List<Concession> concessions)
         implements LayerPlan {
-    /** How the hand comes to its place; {@link #STAY} if it does not move. */
-    public enum Move {
-        STAY,
-        THUMB_UNDER,
-        FINGER_OVER,
-        SHIFT_AT_GAP,
-        REPEATED_NOTE,
-        GLIDE,
-        /** The hand lifts in the middle of legato. */
-        LIFT
-    }
-
     /**
      * The hand at one moment.
      *
@@ -30,7 +19,7 @@ public record RightHandPlan(List<Event> events, SortedMap<String, Long> costByRu
      * @param keys MIDI numbers as played, the pass's octave applied, ascending
      * @param fingers for each key, 1 to 5
      * @param handPlace the key under the thumb at rest, counted in white keys from C0 = 0
-     * @param move into this moment
+     * @param move into this moment; {@link HandMove#STAY} for the first
      */
     public record Event(
             int moment,
@@ -39,7 +28,7 @@ public record RightHandPlan(List<Event> events, SortedMap<String, Long> costByRu
             List<Integer> keys,
             List<Integer> fingers,
             int handPlace,
-            Move move) {
+            HandMove move) {
         public Event {
             keys = List.copyOf(keys);
             fingers = List.copyOf(fingers);
@@ -53,7 +42,7 @@ public record RightHandPlan(List<Event> events, SortedMap<String, Long> costByRu
     }
 
     public long positionChanges() {
-        return events.stream().filter(event -> event.move() != Move.STAY).count();
+        return events.stream().filter(event -> event.move() != HandMove.STAY).count();
     }
 
     @Override
