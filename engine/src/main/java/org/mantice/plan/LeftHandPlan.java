@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.mantice.instrument.BassButton;
+import org.mantice.instrument.ButtonNames;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
 
@@ -81,7 +82,7 @@ public record LeftHandPlan(List<Event> events, SortedMap<String, Long> costByRul
 
     private static String name(Event event) {
         return event.buttons().stream()
-                .map(button -> button.row().name().toLowerCase(java.util.Locale.ROOT) + " " + button.column())
+                .map(ButtonNames::of)
                 .collect(Collectors.joining(" + "));
     }
 }

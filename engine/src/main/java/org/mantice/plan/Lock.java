@@ -3,7 +3,9 @@ package org.mantice.plan;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.mantice.instrument.BassButton;
+import org.mantice.instrument.ButtonNames;
 import org.mantice.tune.WrittenPlace;
 
 /** A decision that the player has made: every plan keeps it. An empty pass means every pass. */
@@ -42,7 +44,7 @@ public sealed interface Lock {
         String where = pass().isPresent() ? " in pass " + pass().getAsInt() : "";
         if (this instanceof Register register) return "register " + register.switchId() + where;
         if (this instanceof Octave octave) return "octave " + octave.octave() + where;
-        if (this instanceof Buttons buttons) return "buttons " + buttons.buttons() + at(buttons.place()) + where;
+        if (this instanceof Buttons buttons) return buttons.buttons().stream().map(ButtonNames::of).collect(Collectors.joining(" + ")) + at(buttons.place()) + where;
         if (this instanceof Turn turn) return (turn.turn() ? "a turn" : "no turn") + at(turn.place()) + where;
         if (this instanceof Finger finger)
             return "finger " + finger.finger() + " on note " + (finger.note() + 1) + at(finger.place()) + where;
