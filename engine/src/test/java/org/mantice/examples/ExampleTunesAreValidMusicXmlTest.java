@@ -35,7 +35,8 @@ class ExampleTunesAreValidMusicXmlTest {
     @ParameterizedTest
     @MethodSource("tunes")
     void aTuneFollowsTheSchema(Path tune) throws Exception {
-        assertThat(schema.orElseThrow().problems(new InputSource(tune.toUri().toString()))).isEmpty();
+        assertThat(schema.orElseThrow().problems(new InputSource(tune.toUri().toString())))
+                .isEmpty();
     }
 
     @Test

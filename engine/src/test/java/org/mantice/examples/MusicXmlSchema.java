@@ -36,9 +36,10 @@ final class MusicXmlSchema {
         if (!Files.isRegularFile(folder.resolve("musicxml.xsd"))) return Optional.empty();
         SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
         factory.setResourceResolver(CatalogManager.catalogResolver(
-                CatalogFeatures.defaults(), folder.resolve("offline-catalog.xml").toUri()));
-        return Optional.of(new MusicXmlSchema(
-                factory.newSchema(new StreamSource(folder.resolve("musicxml.xsd").toFile()))));
+                CatalogFeatures.defaults(),
+                folder.resolve("offline-catalog.xml").toUri()));
+        return Optional.of(new MusicXmlSchema(factory.newSchema(
+                new StreamSource(folder.resolve("musicxml.xsd").toFile()))));
     }
 
     /** What is wrong with the text, a line each; empty if nothing. The document type is not loaded. */

@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.mantice.rule.RuleProvider;
 
 class WalkThroughTest {
-    private static final Pattern QUOTED_FILE = Pattern.compile("`(src/[^`]+)`:\\n\\n```\\w*\\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern QUOTED_FILE =
+            Pattern.compile("`(src/[^`]+)`:\\n\\n```\\w*\\n(.*?)```", Pattern.DOTALL);
 
     static Stream<MatchResult> quotedFiles() throws IOException {
         return QUOTED_FILE.matcher(Files.readString(Path.of("README.md"))).results();
