@@ -1,0 +1,129 @@
+package org.mantice.performance;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.mantice.tune.ChordSymbol;
+import org.mantice.tune.Loudness;
+import org.mantice.tune.Mark;
+import org.mantice.tune.Measure;
+import org.mantice.tune.MelodyEvent;
+import org.mantice.tune.MusicalTime;
+import org.mantice.tune.PlacedChord;
+import org.mantice.tune.Tempo;
+import org.mantice.tune.Tune;
+
+/**
+ * What holds where nothing is written: the chord, tempo and loudness on entering each written measure are those that
+ * held when play first came to it, so that a measure sounds the same each time.
+ */
+final class WrittenState {
+    /** A fermata makes its event half as long again. Estimate. */
+    static final MusicalTime FERMATA = MusicalTime.of(3, 2);
+
+    /** From an offset of a measure on, a whole note lasts so long. */
+    record Pace(MusicalTime offset, MusicalTime microsPerWhole) {}
+
+    /** A chord from an offset of a measure on. */
+    record Harmony(MusicalTime offset, Optional<ChordSymbol> chord) {}
+
+    private final Tune tune;
+    private final LoudnessCurve curve;
+    private final MusicalTime scale;
+    private final Map<Integer, Optional<ChordSymbol>> chords = new HashMap<>();
+    private final Map<Integer, MusicalTime> paces = new HashMap<>();
+    private final Map<Integer, Integer> levels = new HashMap<>();
+
+    WrittenState(Tune tune, Settings settings, List<Integer> order) {
+        this.tune = tune;
+        this.curve = new LoudnessCurve(tune, levels);
+        MusicalTime chosen = settings.tempo().microsPerWholeNote();
+        this.scale = over(chosen, Assumptions.startTempo(tune).microsPerWholeNote());
+        Integer previous = null;
+        for (int measure : order) {
+            if (!paces.containsKey(measure)) enter(measure, previous, chosen, settings.loudness());
+            previous = measure;
+        }
+    }
+
+    private void enter(int measure, Integer previous, MusicalTime chosen, Loudness loudness) {
+        if (previous == null) {
+            chords.put(measure, Optional.empty());
+            paces.put(measure, chosen);
+            levels.put(measure, 100 * loudness.ordinal());
+            return;
+        }
+        Measure before = tune.measure(previous);
+        Optional<ChordSymbol> chord = chords.get(previous);
+        for (PlacedChord placed : before.chords()) chord = Optional.of(placed.symbol());
+        MusicalTime pace = paces.get(previous);
+        for (Mark mark : before.marks()) if (mark instanceof Mark.TempoChange change) pace = scaled(change.tempo());
+        chords.put(measure, chord);
+        paces.put(measure, pace);
+        levels.put(measure, curve.at(previous, before.length()));
+    }
+
+    /** Hundredths of a step at a place. */
+    int loudness(int measure, MusicalTime offset) {
+        return curve.at(measure, offset);
+    }
+
+    /** The first one begins with the measure; empty until the first chord symbol of the tune. */
+    List<Harmony> harmony(int measure) {
+        Measure written = tune.measure(measure);
+        List<Harmony> spans = new ArrayList<>();
+        spans.add(new Harmony(MusicalTime.ZERO, chords.get(measure)));
+        for (PlacedChord placed : written.chords()) {
+            if (!placed.offset().isBefore(written.length())) break;
+            MusicalTime offset = placed.offset().max(MusicalTime.ZERO);
+            if (spans.get(spans.size() - 1).offset().equals(offset)) spans.remove(spans.size() - 1);
+            spans.add(new Harmony(offset, Optional.of(placed.symbol())));
+        }
+        return spans;
+    }
+
+    /** The first one begins with the measure; fermatas are part of it. */
+    List<Pace> paces(int measure) {
+        Measure written = tune.measure(measure);
+        List<Pace> plain = new ArrayList<>();
+        plain.add(new Pace(MusicalTime.ZERO, paces.get(measure)));
+        for (Mark mark : written.marks())
+            if (mark instanceof Mark.TempoChange change && change.offset().isBefore(written.length())) {
+                MusicalTime offset = change.offset().max(MusicalTime.ZERO);
+                if (plain.get(plain.size() - 1).offset().equals(offset)) plain.remove(plain.size() - 1);
+                plain.add(new Pace(offset, scaled(change.tempo())));
+            }
+        return withFermatas(written, plain);
+    }
+
+    private static List<Pace> withFermatas(Measure written, List<Pace> plain) {
+        List<MelodyEvent> held =
+                written.melody().stream().filter(event -> event.marks().fermata()).toList();
+        if (held.isEmpty()) return plain;
+        List<MusicalTime> cuts = new ArrayList<>();
+        plain.forEach(pace -> cuts.add(pace.offset()));
+        held.forEach(event -> {
+            cuts.add(event.offset());
+            if (event.end().isBefore(written.length())) cuts.add(event.end());
+        });
+        List<Pace> paces = new ArrayList<>();
+        for (MusicalTime cut : cuts.stream().sorted().distinct().toList()) {
+            MusicalTime micros = plain.get(0).microsPerWhole();
+            for (Pace pace : plain) if (!cut.isBefore(pace.offset())) micros = pace.microsPerWhole();
+            boolean inFermata = held.stream()
+                    .anyMatch(event -> !cut.isBefore(event.offset()) && cut.isBefore(event.end()));
+            paces.add(new Pace(cut, inFermata ? micros.times(FERMATA) : micros));
+        }
+        return paces;
+    }
+
+    private MusicalTime scaled(Tempo tempo) {
+        return tempo.microsPerWholeNote().times(scale);
+    }
+
+    private static MusicalTime over(MusicalTime a, MusicalTime b) {
+        return a.times(MusicalTime.of(b.denominator(), b.numerator()));
+    }
+}
