@@ -49,6 +49,20 @@ public final class RuleBook {
         return new RuleBook(entries, leanings);
     }
 
+    /**
+     * The book without one rule, as if its pack did not have it.
+     *
+     * @throws IllegalArgumentException if there is no such rule
+     */
+    public RuleBook without(String ruleId) {
+        List<Entry> others =
+                entries.stream().filter(entry -> !entry.id().equals(ruleId)).toList();
+        if (others.size() == entries.size())
+            throw new IllegalArgumentException("rule is " + ruleId + "; allowed: "
+                    + String.join(", ", entries.stream().map(Entry::id).toList()));
+        return new RuleBook(others, leanings);
+    }
+
     public List<Entry> entries() {
         return entries;
     }
