@@ -1,0 +1,64 @@
+package org.mantice.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.mantice.tune.ChordKind;
+import org.mantice.tune.ChordSymbol;
+import org.mantice.tune.MusicalTime;
+import org.mantice.tune.NoteName;
+import org.mantice.tune.PlacedChord;
+import org.mantice.tune.Step;
+
+/** Places chord symbols, one at a time: of two at one place the first counts; "N.C." in words is a symbol too. */
+final class ChordLine {
+    private final List<MusicalTime> lengths;
+    private final ReadReport report;
+
+    ChordLine(List<MusicalTime> lengths, ReadReport report) {
+        this.lengths = lengths;
+        this.report = report;
+    }
+
+    List<List<PlacedChord>> read(List<ScoreMeasure> measures) {
+        List<List<PlacedChord>> all = new ArrayList<>();
+        List<ScoreChord> early = List.of();
+        for (ScoreMeasure measure : measures) {
+            List<ScoreChord> here = new ArrayList<>(measure.chords());
+            measure.signs().forEach(sign -> {
+                if (sign instanceof ScoreSign.NoChord none) here.add(noChord(none.onset()));
+            });
+            here.addAll(early);
+            early = here.stream().filter(chord -> isAtEnd(measure, chord)).map(chord -> chord.at(MusicalTime.ZERO)).toList();
+            here.removeIf(chord -> isAtEnd(measure, chord));
+            all.add(place(measure, here));
+        }
+        return all;
+    }
+
+    /** A symbol after the last note means the next measure, if there is one. */
+    private boolean isAtEnd(ScoreMeasure measure, ScoreChord chord) {
+        return !chord.onset().isBefore(lengths.get(measure.index())) && measure.index() + 1 < lengths.size();
+    }
+
+    private List<PlacedChord> place(ScoreMeasure measure, List<ScoreChord> chords) {
+        List<PlacedChord> placed = new ArrayList<>();
+        Set<MusicalTime> taken = new TreeSet<>();
+        for (ScoreChord chord : chords) {
+            boolean inside = chord.onset().isBefore(lengths.get(measure.index()));
+            if (inside && taken.add(chord.onset())) {
+                placed.add(new PlacedChord(chord.onset(), chord.symbol()));
+                report.addAllAt(measure.number(), chord.findings());
+            } else if (!placed.contains(new PlacedChord(chord.onset(), chord.symbol()))) {
+                String why = inside ? " beside another at its place" : " after the end";
+                report.addAt(measure.number(), SkippedWhat.CHORD_SYMBOL, chord.symbol() + why);
+            }
+        }
+        return placed;
+    }
+
+    private static ScoreChord noChord(MusicalTime onset) {
+        return new ScoreChord(onset, true, ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.NONE), List.of());
+    }
+}

@@ -1,0 +1,26 @@
+package org.mantice.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.mantice.tune.Articulation;
+import org.mantice.tune.BellowsEffect;
+import org.mantice.tune.Lyric;
+import org.mantice.tune.Mark;
+
+/**
+ * What is written at one note.
+ *
+ * @param slurStarts numbers of the slurs that begin
+ * @param slurStops numbers of the slurs that end
+ * @param dynamics loudness marks at the note itself
+ */
+record NoteMarks(
+        List<String> slurStarts,
+        List<String> slurStops,
+        Set<Articulation> articulations,
+        boolean breathAfter,
+        boolean fermata,
+        List<Lyric> lyrics,
+        Optional<BellowsEffect> effect,
+        List<Mark> dynamics) {}

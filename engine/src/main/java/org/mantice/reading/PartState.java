@@ -1,0 +1,34 @@
+package org.mantice.reading;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.mantice.tune.Key;
+import org.mantice.tune.Meter;
+import org.mantice.tune.MusicalTime;
+
+/** What carries over from measure to measure while a part is read. */
+final class PartState {
+    /** Length of one division in whole notes. */
+    MusicalTime division = MusicalTime.QUARTER;
+
+    boolean divisionsGiven;
+    /** How many measures back the measure repeat sign in force points; 0 for none. */
+    int measuresRepeated;
+
+    Key writtenKey = Key.C_MAJOR;
+    Optional<Meter> meter = Optional.empty();
+    final Map<Integer, String> clefs = new TreeMap<>();
+    private final Map<Integer, Transposition> transpositions = new TreeMap<>();
+
+    /** Staff 0 stands for all staves. */
+    void transpose(int staff, Transposition transposition) {
+        if (staff == 0) transpositions.clear();
+        transpositions.put(staff, transposition);
+    }
+
+    Transposition transposition(int staff) {
+        Transposition all = transpositions.getOrDefault(0, Transposition.NONE);
+        return transpositions.getOrDefault(staff, all).keeping(writtenKey);
+    }
+}

@@ -1,0 +1,11 @@
+package org.mantice.reading;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a MusicXML file holds, sorted by part and measure and with exact times, before a melody is chosen.
+ *
+ * @param title may be empty
+ */
+record Score(String title, Optional<String> dance, List<ScorePart> parts) {}

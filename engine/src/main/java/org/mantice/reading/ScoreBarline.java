@@ -1,0 +1,39 @@
+package org.mantice.reading;
+
+import java.util.List;
+import java.util.Optional;
+import org.mantice.tune.MusicalTime;
+
+/**
+ * A barline element.
+ *
+ * @param onset where it stands in the measure
+ * @param repeat "forward", "backward" or empty
+ * @param times how often the passage is played in all, as written; may be empty
+ */
+record ScoreBarline(
+        MusicalTime onset,
+        Location location,
+        String style,
+        String repeat,
+        String times,
+        boolean afterJump,
+        Optional<ScoreEnding> ending,
+        boolean segno,
+        boolean coda,
+        boolean fermata,
+        List<Finding> findings) {
+    enum Location {
+        LEFT,
+        MIDDLE,
+        RIGHT
+    }
+
+    /**
+     * The start or end of a numbered ending.
+     *
+     * @param numbers as written
+     * @param text printed instead of the numbers; may be empty
+     */
+    record ScoreEnding(boolean start, String numbers, String text) {}
+}

@@ -1,0 +1,67 @@
+package org.mantice.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.mantice.tune.Mark;
+
+/** Reads the title and the dance out of what stands before the music. */
+final class ScoreHeader {
+    /** Dances that a source may name, with other spellings; common practice, no source. */
+    private static final Pattern DANCE = Pattern.compile(
+            "\\b(waltz|valse|vals|polka|mazurka|march|marche|tango|jig|reel|hornpipe|strathspey|fox ?trot|samba|"
+                    + "bossa ?nova|musette|schottische|rumba|cha ?cha|bol[e\u00e9]ro|beguine|slow ?air|ballad|tarantella|"
+                    + "rag|ragtime|swing|paso ?doble|habanera|polonaise|gavotte|minuet|quickstep|two-?step|shuffle)\\b",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
+
+    private String workTitle = "";
+    private String movementTitle = "";
+    private String creditTitle = "";
+    private final List<String> styles = new ArrayList<>();
+
+    void read(XmlNode block) {
+        switch (block.name()) {
+            case "work" -> workTitle = block.text("work-title");
+            case "movement-title" -> movementTitle = block.text();
+            case "credit" -> readCredit(block);
+            case "identification" -> block.children("miscellaneous")
+                    .flatMap(node -> node.children("miscellaneous-field"))
+                    .filter(field -> field.attribute("name").matches("(?i)genre|style|rhythm|dance"))
+                    .forEach(field -> styles.add(field.text()));
+            default -> {} // layout
+        }
+    }
+
+    private void readCredit(XmlNode credit) {
+        String type = credit.text("credit-type");
+        String words = credit.text("credit-words");
+        if (type.equals("title") && creditTitle.isEmpty()) creditTitle = words;
+        if (!type.matches("title|composer|lyricist|arranger|rights|page number|part name")) styles.add(words);
+    }
+
+    /** One line; the movement's own title before the work's. */
+    String title() {
+        String title = !movementTitle.isBlank() ? movementTitle : !workTitle.isBlank() ? workTitle : creditTitle;
+        return title.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
+    }
+
+    /** Named in words over the first measures, in the head, or in the title, in this order. */
+    Optional<String> dance(List<ScorePart> parts) {
+        List<String> places = new ArrayList<>();
+        for (ScorePart part : parts)
+            part.measures().stream().limit(2).flatMap(measure -> measure.signs().stream()).forEach(sign -> {
+                if (sign instanceof ScoreSign.Plain plain && plain.mark() instanceof Mark.Words words)
+                    places.add(words.text());
+            });
+        places.addAll(styles);
+        places.add(title());
+        for (String text : places) {
+            Matcher matcher = DANCE.matcher(text);
+            if (matcher.find()) return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT).replace(" ", ""));
+        }
+        return Optional.empty();
+    }
+}

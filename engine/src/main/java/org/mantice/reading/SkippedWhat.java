@@ -1,0 +1,94 @@
+package org.mantice.reading;
+
+import java.util.List;
+
+/** What a reader may leave out, change or assume; {@code {0}}, {@code {1}} stand for the arguments. */
+public enum SkippedWhat {
+    OTHER_PART_NOTES(Kind.LEFT_OUT, "notes of part {0}"),
+    OTHER_VOICE_NOTES(Kind.LEFT_OUT, "notes of voice {0} on staff {1}"),
+    CUE_NOTES(Kind.LEFT_OUT, "cue notes"),
+    UNPITCHED_NOTES(Kind.LEFT_OUT, "notes without pitch"),
+    UNREADABLE_PITCH(Kind.LEFT_OUT, "note with unreadable pitch {0}"),
+    NOTE_WITHOUT_LENGTH(Kind.LEFT_OUT, "note without a length"),
+    DOUBLED_NOTE(Kind.LEFT_OUT, "the same pitch twice in a chord"),
+    NOTE_MARK(Kind.LEFT_OUT, "{0}"),
+    FINGERING(Kind.LEFT_OUT, "fingering \"{0}\""),
+    ONLY_IN_PASS(Kind.LEFT_OUT, "restriction of {0} to certain times through"),
+    TIE(Kind.LEFT_OUT, "tie without its other end"),
+    SLUR(Kind.LEFT_OUT, "slur without its other end"),
+    HAIRPIN(Kind.LEFT_OUT, "hairpin without its other end"),
+    DIRECTION(Kind.LEFT_OUT, "{0}"),
+    DYNAMIC(Kind.LEFT_OUT, "dynamic mark {0}"),
+    TEMPO(Kind.LEFT_OUT, "tempo mark \"{0}\""),
+    REGISTRATION(Kind.LEFT_OUT, "accordion registration {0}"),
+    KEY(Kind.LEFT_OUT, "key signature {0}"),
+    METER(Kind.LEFT_OUT, "time signature {0}"),
+    CHORD_SYMBOL(Kind.LEFT_OUT, "chord symbol {0}"),
+    CHORD_DEGREE(Kind.LEFT_OUT, "degree {0} of a chord symbol"),
+    REPEAT(Kind.LEFT_OUT, "repeat {0}"),
+    ENDING(Kind.LEFT_OUT, "ending {0}"),
+    JUMP(Kind.LEFT_OUT, "{0}"),
+
+    ARCHIVE(Kind.CHANGED, "archive: {0}"),
+    ENCODING(Kind.CHANGED, "encoding: {0}"),
+    PITCH_ROUNDED(Kind.CHANGED, "microtone {0} rounded to a semitone"),
+    LENGTH(Kind.CHANGED, "note length {0} read as {1}"),
+    LENGTH_CUT(Kind.CHANGED, "overlap in one voice; the earlier note is cut"),
+    SAME_PLACE(Kind.CHANGED, "two notes of one voice at one place read as a chord"),
+    CHORD_LENGTH(Kind.CHANGED, "notes of a chord with different lengths; the first one's is taken"),
+    OVERFULL(Kind.CHANGED, "measure longer than its meter, kept as written"),
+    UNDERFULL(Kind.CHANGED, "measure shorter than its meter, kept as written"),
+    MEASURE_REPEATED(Kind.CHANGED, "measure repeat sign written out"),
+    CHANGE_IN_MEASURE(Kind.CHANGED, "{0} in mid-measure takes effect at the next measure"),
+    SIGN_MOVED(Kind.CHANGED, "{0} in mid-measure moved to the barline"),
+    FINGERS_SHARED_OUT(Kind.CHANGED, "fingers written at one note shared out over its chord"),
+    CHORD_KIND(Kind.CHANGED, "chord kind \"{0}\" with text \"{1}\" read as {2}"),
+    CHORD_BASS(Kind.CHANGED, "chord bass {0} read as {1}"),
+    CHORDS_SPREAD(Kind.CHANGED, "chord symbols at one place spread over the note"),
+    HAIRPIN_CLOSED(Kind.CHANGED, "hairpin without an end, closed at the next one or at the end"),
+    REPEAT_CHANGED(Kind.CHANGED, "repeat {0}"),
+    ENDING_CHANGED(Kind.CHANGED, "ending {0}"),
+    TEMPO_READ(Kind.CHANGED, "tempo mark \"{0}\" read as {1}"),
+
+    NO_DIVISIONS(Kind.ASSUMED, "one division a quarter note"),
+    NO_METER(Kind.ASSUMED, "meter {0}, from the length of most measures"),
+    CHORDS_OF_PART(Kind.ASSUMED, "the chord symbols of part {0} belong to the melody"),
+    SIGNS_OF_PART(Kind.ASSUMED, "{0} of part {1} belong to the melody"),
+    TOP_STAFF_EMPTY(Kind.ASSUMED, "staff {0} holds the melody, because no staff above has notes");
+
+    /** What became of it. */
+    public enum Kind {
+        LEFT_OUT("left out"),
+        CHANGED("changed"),
+        ASSUMED("assumed");
+
+        private final String label;
+
+        Kind(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    private final Kind kind;
+    private final String template;
+
+    SkippedWhat(Kind kind, String template) {
+        this.kind = kind;
+        this.template = template;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** The plain English of it. */
+    public String sentence(List<String> args) {
+        String text = template;
+        for (int i = 0; i < args.size(); i++) text = text.replace("{" + i + "}", args.get(i));
+        return text;
+    }
+}

@@ -1,0 +1,84 @@
+package org.mantice.reading;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import org.mantice.FilePlace;
+import org.mantice.reading.TuneReadException.Reason;
+
+/**
+ * Reads a tune from a file. What the file is shows from its content, never from its name. Every way to fail ends in a
+ * {@link TuneReadException} with the place and what is allowed; work and memory are bounded by {@link ReadLimits}.
+ * Nothing is ever fetched from elsewhere. Stateless.
+ */
+public final class TuneReader {
+    private final List<TuneFormat> formats = List.of(new MusicXmlFormat());
+
+    public ReadTune read(Path file) {
+        return read(file, ReadOptions.DEFAULT);
+    }
+
+    public ReadTune read(Path file, ReadOptions options) {
+        String name = String.valueOf(file.getFileName());
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(name, in, options);
+        } catch (NoSuchFileException e) {
+            throw TuneReadException.causedBy(e, Reason.NOT_FOUND, FilePlace.of(file.toString()));
+        } catch (IOException e) {
+            throw unreadable(file.toString(), e);
+        }
+    }
+
+    /** Reads to the end of the stream without closing it. */
+    public ReadTune read(String name, InputStream in, ReadOptions options) {
+        try {
+            return read(name, in.readNBytes(ReadLimits.FILE_BYTES + 1), options);
+        } catch (IOException e) {
+            throw unreadable(name, e);
+        }
+    }
+
+    /** @param name how messages call the file */
+    public ReadTune read(String name, byte[] bytes, ReadOptions options) {
+        FilePlace place = FilePlace.of(name);
+        if (bytes.length == 0) throw TuneReadException.of(Reason.EMPTY, place);
+        if (bytes.length > ReadLimits.FILE_BYTES)
+            throw TuneReadException.of(
+                    Reason.TOO_LARGE, place, "more than " + ReadLimits.FILE_BYTES, ReadLimits.FILE_BYTES);
+        TuneSource source = new TuneSource(place, bytes, sha256(bytes));
+        for (TuneFormat format : formats) if (format.claims(bytes)) return format.read(source, options);
+        throw refuse(source);
+    }
+
+    private static TuneReadException unreadable(String name, IOException e) {
+        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        return TuneReadException.causedBy(e, Reason.UNREADABLE, FilePlace.of(name), why);
+    }
+
+    private static TuneReadException refuse(TuneSource source) {
+        String start = new String(
+                source.bytes(), 0, Math.min(source.bytes().length, 1024), StandardCharsets.ISO_8859_1);
+        if (start.startsWith("MThd")) return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "a MIDI file");
+        if (start.isBlank()) return TuneReadException.of(Reason.EMPTY, source.place());
+        if (start.chars().anyMatch(c -> c < 32 && c != '\t' && c != '\n' && c != '\r' && c != '\f'))
+            return TuneReadException.of(Reason.BINARY, source.place());
+        if (start.matches("(?s)(.*\\R)?X:\\s*\\d.*"))
+            return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "ABC");
+        return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "plain text");
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}
