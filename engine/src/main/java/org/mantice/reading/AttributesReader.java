@@ -28,7 +28,7 @@ final class AttributesReader {
         node.children("key").filter(AttributesReader::isForTopStaff).forEach(this::readKey);
         node.children("time").filter(AttributesReader::isForTopStaff).forEach(this::readMeter);
         node.children("clef")
-                .forEach(clef -> state.clefs.put(Numbers.integer(clef.attribute("number"), 1), clef.text("sign")));
+                .forEach(clef -> state.clefs.putIfAbsent(Numbers.integer(clef.attribute("number"), 1), clef.text("sign")));
         node.children("transpose").forEach(this::readTransposition);
         node.children("measure-style")
                 .flatMap(style -> style.children("measure-repeat"))

@@ -84,7 +84,7 @@ final class BassStaff {
         for (ScoreNote note : notes) {
             if (note.isRest()) continue;
             if (note.isGrace() || note.cue() || note.pitch().isEmpty()) {
-                report.addAt(measure.number(), SkippedWhat.NOTE_MARK, "grace, cue or unpitched note in the bass");
+                report.addAt(measure.number(), whatIsNoBassNote(note));
                 continue;
             }
             report.addAllAt(measure.number(), note.findings());
@@ -93,7 +93,7 @@ final class BassStaff {
             if (note.inChord() && last != null && last.onset.equals(note.onset())) last.notes.add(note);
             else if (!duration.isPositive()) report.addAt(measure.number(), SkippedWhat.NOTE_WITHOUT_LENGTH);
             else if (last != null && last.onset.plus(last.duration).equals(note.onset()) && last.isHeldInto(List.of(note)))
-                last.duration = last.duration.plus(duration);
+                hold(measure, last, duration);
             else {
                 Struck next = new Struck(note.onset(), duration);
                 next.notes.add(note);
@@ -102,6 +102,16 @@ final class BassStaff {
         }
         for (Struck each : struck) each.letter = letterUnder(each);
         return struck;
+    }
+
+    private static SkippedWhat whatIsNoBassNote(ScoreNote note) {
+        if (note.cue()) return SkippedWhat.CUE_NOTES;
+        return note.isGrace() ? SkippedWhat.LOST_GRACE : SkippedWhat.UNPITCHED_NOTES;
+    }
+
+    private void hold(ScoreMeasure measure, Struck last, MusicalTime duration) {
+        last.duration = last.duration.plus(duration);
+        report.addAt(measure.number(), SkippedWhat.TIED_BASS_JOINED);
     }
 
     private static Optional<BassChordType> letterUnder(Struck struck) {

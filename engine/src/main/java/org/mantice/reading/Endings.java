@@ -41,6 +41,24 @@ final class Endings {
         }
     }
 
+    /**
+     * Ends of endings 1 that an ending 2 follows at once with neither repeat nor jump in either: the repeat was lost,
+     * because brackets have no other use.
+     */
+    List<Integer> lostRepeats(IntPredicate repeats, IntPredicate jumps) {
+        List<Integer> lost = new ArrayList<>();
+        for (int i = 0; i + 1 < starts.size(); i++) {
+            Open first = starts.get(i);
+            Open second = starts.get(i + 1);
+            boolean pair = first.numbers.equals("1") && second.numbers.equals("2") && stops.contains(second.start - 1);
+            int end = Math.max(second.start, stops.stream().filter(stop -> stop >= second.start).findFirst().orElse(0));
+            boolean led = IntStream.rangeClosed(first.start, Math.min(end, measures.size() - 1))
+                    .anyMatch(repeats.or(jumps));
+            if (pair && !led) lost.add(second.start - 1);
+        }
+        return lost;
+    }
+
     List<Ending> settle(IntPredicate repeats, IntPredicate jumps) {
         List<Ending> endings = new ArrayList<>();
         for (int i = 0; i < starts.size(); i++) {

@@ -33,7 +33,8 @@ final class MeasureFrames {
         for (ScoreMeasure measure : part.measures()) {
             Meter meter = measure.meter().orElse(assumed);
             MusicalTime length = length(measure, meter, melodyEnds.get(measure.index()));
-            frames.add(new Frame(meter, length, isPickup(measure, meter, length)));
+            boolean pickup = isPickup(measure, meter, length) || isSecondHalf(frames, meter, length);
+            frames.add(new Frame(meter, length, pickup));
         }
         for (int i = 0; i < frames.size(); i++) reportOddLength(i, frames);
         return frames;
@@ -84,6 +85,15 @@ final class MeasureFrames {
     private boolean isPickup(ScoreMeasure measure, Meter meter, MusicalTime length) {
         if (meter.isFree() || !length.isBefore(meter.length()) || part.measures().size() == 1) return false;
         return measure.implicit() || measure.index() == 0 || measure.number().equals("0");
+    }
+
+    /** A repeat sign in mid-measure splits it in two, of which the second does not count. */
+    private static boolean isSecondHalf(List<Frame> before, Meter meter, MusicalTime length) {
+        if (before.isEmpty() || meter.isFree()) return false;
+        Frame last = before.get(before.size() - 1);
+        return !last.pickup
+                && last.length.isBefore(last.meter.length())
+                && last.length.plus(length).equals(meter.length());
     }
 
     private void reportOddLength(int i, List<Frame> frames) {

@@ -32,6 +32,7 @@ final class MeasureReader {
     private MusicalTime position = MusicalTime.ZERO;
     private MusicalTime chordOnset = MusicalTime.ZERO;
     private MusicalTime end = MusicalTime.ZERO;
+    private Optional<ScoreChord> anticipated = Optional.empty();
     private int run;
 
     MeasureReader(PartState state, int index, String number, boolean implicit) {
@@ -139,9 +140,16 @@ final class MeasureReader {
         reader.unreadable().forEach(finding -> signs.add(new ScoreSign.Unused(at, finding)));
     }
 
-    /** Several chord symbols in a row before one note change during the note: they share it evenly. */
+    /**
+     * Several chord symbols in a row before one note change during the note: they share it evenly. Where the last of
+     * them comes again at the next note, it only anticipated that one and is dropped.
+     */
     private void placeWaitingChords(MusicalTime noteLength) {
         List<ScoreChord> here = waitingChords;
+        if (!here.isEmpty() && anticipated.isPresent()) {
+            if (anticipated.get().symbol().equals(here.get(0).symbol())) chords.remove(anticipated.get());
+            anticipated = Optional.empty();
+        }
         boolean spread = here.size() > 1
                 && noteLength.isPositive()
                 && here.stream().noneMatch(ScoreChord::placed)
@@ -150,7 +158,10 @@ final class MeasureReader {
             ScoreChord chord = here.get(i);
             chords.add(spread ? chord.at(position.plus(noteLength.times(i).dividedBy(here.size()))) : chord);
         }
-        if (spread) findings.add(Finding.of(SkippedWhat.CHORDS_SPREAD));
+        if (spread) {
+            findings.add(Finding.of(SkippedWhat.CHORDS_SPREAD));
+            anticipated = Optional.of(chords.get(chords.size() - 1));
+        }
         here.clear();
     }
 

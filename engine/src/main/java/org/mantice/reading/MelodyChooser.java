@@ -12,7 +12,7 @@ import org.mantice.reading.TuneReadException.Reason;
 /**
  * Chooses the part that holds the melody. Where none is asked for, of the parts with pitched notes: the only one; else
  * the first in a treble clef that carries chord symbols; else the first in a treble clef; else the first. A treble clef
- * is any sign but F, percussion and TAB at the end of the first measure with notes.
+ * is any sign but F, percussion and TAB at the beginning of the staff.
  */
 final class MelodyChooser {
     private final FilePlace place;
@@ -60,12 +60,10 @@ final class MelodyChooser {
         return new MelodyChoice(part.info(), topStaff(part), rule);
     }
 
-    /** The first staff with pitched notes. */
+    /** The first staff that is home to a voice with pitched notes. */
     static int topStaff(ScorePart part) {
         return part.measures().stream()
-                .flatMap(measure -> measure.notes().stream())
-                .filter(ScoreNote::isMelodic)
-                .mapToInt(ScoreNote::staff)
+                .flatMapToInt(measure -> new VoicePicker(measure).stavesWithNotes())
                 .min()
                 .orElse(1);
     }

@@ -108,7 +108,7 @@ final class MelodyLine {
     /** The events so far, by measure; grace notes that found no note at all are listed now. */
     List<List<EventDraft>> finish(String lastMeasure) {
         waiting.forEach(together -> together.forEach(
-                note -> report.addAt(lastMeasure, SkippedWhat.NOTE_MARK, "grace note without a note")));
+                note -> report.addAt(lastMeasure, SkippedWhat.LOST_GRACE)));
         return measures;
     }
 }

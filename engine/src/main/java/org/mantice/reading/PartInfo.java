@@ -5,7 +5,7 @@ package org.mantice.reading;
  *
  * @param id as in the file
  * @param name as printed; may be empty
- * @param notes pitched notes in it, cue notes not counted
+ * @param notes pitched notes in it, cue and grace notes not counted
  * @param chordSymbols chord symbols in it
  */
 public record PartInfo(String id, String name, int notes, int chordSymbols) {

@@ -18,6 +18,7 @@ final class PartState {
 
     Key writtenKey = Key.C_MAJOR;
     Optional<Meter> meter = Optional.empty();
+    /** The clef that each staff began with. */
     final Map<Integer, String> clefs = new TreeMap<>();
     private final Map<Integer, Transposition> transpositions = new TreeMap<>();
 

@@ -73,6 +73,10 @@ final class PlayOrderSigns {
         for (int i = 0; i < measures.size(); i++)
             for (ScoreSign sign : measures.get(i).signs()) if (sign instanceof Order order) readOrder(i, order);
         new CodaSigns(measures, lengths).settle(this::hasJump).forEach(this::readCoda);
+        for (int end : endings.lostRepeats(i -> drafts.get(i).repeatEnd.isPresent(), this::hasJump)) {
+            report(end, SkippedWhat.REPEAT_CHANGED, "missing after ending 1, added");
+            drafts.get(end).repeatEnd = Optional.of(2);
+        }
         for (Endings.Ending ending : endings.settle(i -> drafts.get(i).repeatEnd.isPresent(), this::hasJump)) {
             drafts.get(ending.start()).endingStart = ending.numbers();
             drafts.get(ending.stop()).endingStop = true;

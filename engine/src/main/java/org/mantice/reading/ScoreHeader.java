@@ -8,13 +8,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.tune.Mark;
 
-/** Reads the title and the dance out of what stands before the music. */
+/** Reads the title and the dance out of what stands before and over the first notes. */
 final class ScoreHeader {
-    /** Dances that a source may name, with other spellings; common practice, no source. */
+    /** Dances that a source may name, in several spellings; common practice, no source. */
     private static final Pattern DANCE = Pattern.compile(
-            "\\b(waltz|valse|vals|polka|mazurka|march|marche|tango|jig|reel|hornpipe|strathspey|fox ?trot|samba|"
-                    + "bossa ?nova|musette|schottische|rumba|cha ?cha|bol[e\u00e9]ro|beguine|slow ?air|ballad|tarantella|"
-                    + "rag|ragtime|swing|paso ?doble|habanera|polonaise|gavotte|minuet|quickstep|two-?step|shuffle)\\b",
+            "\\b((slow|english|viennese|musette|langsamer|wiener) (waltz|walzer)|valse (lente|musette)|waltz|walzer|"
+                    + "valse|vals|valzer|mazurka|masurka|mazur|l\u00e4ndler|landler|redowa|varsovienne|polka|polca|"
+                    + "schottische?|rheinl\u00e4nder|chotis|galop|gallop|one-?step|march|marche|marsch|marcia|slip jig|"
+                    + "jig|gigue|giga|reel|hornpipe|strathspey|tango|habanera|paso ?doble|slow ?fox(trot)?|"
+                    + "fox[- ]?trot|quickstep|rumba|beguine|bolero|bol\u00e9ro|cha[- ]cha|samba|bossa( nova)?|swing|"
+                    + "blues|minuet|menuett?|polonaise|slow air|lament|lullaby|berceuse|cradle song|barcarolle|hymn|"
+                    + "carol|chorale|ballade?|tarantella|rag|ragtime)\\b",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
     private String workTitle = "";
@@ -48,7 +52,7 @@ final class ScoreHeader {
         return title.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
     }
 
-    /** Named in words over the first measures, in the head, or in the title, in this order. */
+    /** Named in words over the first measures or in the head; a title alone may mislead ("Swing ..."). */
     Optional<String> dance(List<ScorePart> parts) {
         List<String> places = new ArrayList<>();
         for (ScorePart part : parts)
@@ -57,10 +61,9 @@ final class ScoreHeader {
                     places.add(words.text());
             });
         places.addAll(styles);
-        places.add(title());
         for (String text : places) {
             Matcher matcher = DANCE.matcher(text);
-            if (matcher.find()) return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT).replace(" ", ""));
+            if (matcher.find()) return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT).replace('\u00e9', 'e'));
         }
         return Optional.empty();
     }

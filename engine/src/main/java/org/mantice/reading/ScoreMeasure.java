@@ -14,7 +14,7 @@ import org.mantice.tune.MusicalTime;
  * @param key at its start, sounding
  * @param meter at its start; empty before the first time signature
  * @param end where the last note, rest or forward of any voice ends; rests that mean the whole measure do not count
- * @param clefs signs by staff, as they stand at the measure's end
+ * @param clefs signs of the clefs that the staves so far began with
  * @param repeated how many measures back a measure repeat sign points; 0 for none
  * @param findings about the measure as a whole
  */

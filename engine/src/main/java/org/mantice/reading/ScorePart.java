@@ -6,7 +6,7 @@ import java.util.List;
 record ScorePart(String id, String name, List<ScoreMeasure> measures) {
     PartInfo info() {
         int notes = measures.stream().mapToInt(measure -> (int) measure.notes().stream()
-                        .filter(ScoreNote::isMelodic)
+                        .filter(note -> note.isMelodic() && !note.isGrace())
                         .count())
                 .sum();
         int chords = measures.stream().mapToInt(measure -> measure.chords().size()).sum();

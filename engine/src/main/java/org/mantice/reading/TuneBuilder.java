@@ -47,11 +47,11 @@ final class TuneBuilder {
         if (choice.staff() > 1) report.add(SkippedWhat.TOP_STAFF_EMPTY, String.valueOf(choice.staff()));
         for (ScorePart other : score.parts()) {
             if (other.id().equals(choice.part().id())) continue;
+            String label = other.info().label();
             for (ScoreMeasure measure : other.measures())
                 for (ScoreNote note : measure.notes())
                     if (note.isMelodic())
-                        report.addAt(
-                                measure.number(), SkippedWhat.OTHER_PART_NOTES, other.info().label());
+                        report.addAt(measure.number(), SkippedWhat.OTHER_PART_NOTES, label);
         }
     }
 

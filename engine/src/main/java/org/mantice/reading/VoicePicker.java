@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Sorts the notes of a measure into voices. A voice belongs to the staff that holds most of its notes, so that a note
@@ -50,13 +51,22 @@ final class VoicePicker {
                 .orElse(1);
     }
 
-    /** The first voice of a staff with pitched notes; else its first voice; empty if the staff is. */
+    /** The first voice of a staff with pitched notes, grace notes apart; else its first voice; empty if the staff is. */
     Optional<Voice> first(int staff) {
         List<Voice> own = voices.keySet().stream().filter(voice -> voice.staff() == staff).toList();
         Optional<Voice> withNotes = own.stream()
-                .filter(voice -> voices.get(voice).stream().anyMatch(ScoreNote::isMelodic))
+                .filter(this::hasNotes)
                 .findFirst();
         return withNotes.or(() -> own.stream().findFirst());
+    }
+
+    private boolean hasNotes(Voice voice) {
+        return voices.get(voice).stream().anyMatch(note -> note.isMelodic() && !note.isGrace());
+    }
+
+    /** Home staves of the voices that have pitched notes. */
+    IntStream stavesWithNotes() {
+        return voices.keySet().stream().filter(this::hasNotes).mapToInt(Voice::staff);
     }
 
     /** Notes of a voice in the order of the file. */
