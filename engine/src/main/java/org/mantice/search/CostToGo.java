@@ -5,8 +5,8 @@ import java.util.BitSet;
 import java.util.function.BooleanSupplier;
 
 /**
- * One backward pass: for every state the least concessions, and among these the least cost, from there to the last stage
- * (the state's own included), and the smallest next state that achieves it. O(edges) time, O(states) memory.
+ * One backward pass: for every state the least concessions, and among these the least cost, from there to the last
+ * stage (the state's own included), and the smallest next state that achieves it. O(edges) time, O(states) memory.
  */
 final class CostToGo {
     /** More than any cost; may be added to one without overflow. */

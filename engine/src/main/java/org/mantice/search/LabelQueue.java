@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * Labels of a best-first search in plain arrays, and a binary heap of those not yet taken. A label is a stroke with its
- * end level, reached from a parent label. Order: least concessions that the plan will have at least, least cost likewise,
- * then the sequence of decisions: start, place of the next stroke's end, shift, direction.
+ * end level, reached from a parent label. Order: least concessions that the plan will have at least, least cost
+ * likewise, then the sequence of decisions: start, place of the next stroke's end, shift, direction.
  */
 final class LabelQueue {
     /** Move of a label that stands for a start: no stroke yet. */

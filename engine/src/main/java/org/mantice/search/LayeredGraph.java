@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.OptionalLong;
 
 /**
- * A layered lattice: stages 0 to n-1 (n at least 1), each with numbered states that have a cost, and between neighbouring
- * stages a {@link Transition}. A path takes one state of every stage; its cost is the sum of its node and edge costs.
+ * A layered lattice: stages 0 to n-1 (n at least 1), each with numbered states that have a cost, and between
+ * neighbouring stages a {@link Transition}. A path takes one state of every stage; its cost is the sum of its node and
+ * edge costs.
  *
  * <p>Costs are whole numbers, 0 or more. A graph whose dearest conceivable path (the dearest node and edge of every
  * stage together) exceeds {@link #LARGEST_TOTAL} is refused, so no search can overflow. Nodes and edges may carry
@@ -117,7 +118,9 @@ public final class LayeredGraph {
         long total = 0;
         for (int stage = 0; stage < states.length; stage++) {
             total += nodeCost[stage][states[stage]];
-            if (stage > 0) total += transition[stage - 1].cost(transition[stage - 1].edge(states[stage - 1], states[stage]));
+            if (stage == 0) continue;
+            Transition before = transition[stage - 1];
+            total += before.cost(before.edge(states[stage - 1], states[stage]));
         }
         return OptionalLong.of(total);
     }
@@ -201,8 +204,9 @@ public final class LayeredGraph {
         long[] copy = costs.clone();
         for (int state = 0; state < copy.length; state++)
             if (copy[state] < 0)
-                throw new IllegalArgumentException("cost of state " + state + " of stage " + stage + " is " + copy[state]
-                        + "; allowed: 0 or more");
+                throw new IllegalArgumentException(
+                        "cost of state " + state + " of stage " + stage + " is " + copy[state]
+                                + "; allowed: 0 or more");
         return copy;
     }
 

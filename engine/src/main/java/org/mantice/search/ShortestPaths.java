@@ -17,8 +17,8 @@ import java.util.function.BooleanSupplier;
  * {@link #concessions()}.
  *
  * <p>Construction is one backward pass: O(edges) time, O(states) memory. Every further path costs O(stages + out-degree
- * of a state + log) time, besides the states whose best way on is met for the first time, whose edges are looked at once
- * more. Method: D. Eppstein, "Finding the k shortest paths", SIAM J. Comput. 28(2), 1998 (sidetracks in persistent
+ * of a state + log) time, besides the states whose best way on is met for the first time, whose edges are looked at
+ * once more. Method: D. Eppstein, "Finding the k shortest paths", SIAM J. Comput. 28(2), 1998 (sidetracks in persistent
  * heaps), with a tie order of our own and heaps made on demand.
  *
  * <p>Immutable after construction; iterators are independent of each other. Not for concurrent use by several threads.
@@ -215,7 +215,8 @@ public final class ShortestPaths implements Iterable<Path> {
             if (!toGo.reachesEnd(state)) continue;
             if (best < 0
                     || concessionsFrom(state) < concessionsFrom(best)
-                    || concessionsFrom(state) == concessionsFrom(best) && toGo.cost[state] < toGo.cost[best]) best = state;
+                    || concessionsFrom(state) == concessionsFrom(best) && toGo.cost[state] < toGo.cost[best])
+                best = state;
         }
         return best;
     }

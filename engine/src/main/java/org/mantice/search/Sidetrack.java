@@ -5,8 +5,8 @@ package org.mantice.search;
  * changed, so that the heaps of two states whose best ways on meet share all nodes from there.
  *
  * <p>Order: by detour; of equal detours, by the order of the state sequences they lead to. Two sequences that leave the
- * same way compare by the first state where they differ, so leaving towards a smaller state comes first, and among those
- * the earlier stage; leaving towards a greater state comes last, and among those the later stage first.
+ * same way compare by the first state where they differ, so leaving towards a smaller state comes first, and among
+ * those the earlier stage; leaving towards a greater state comes last, and among those the later stage first.
  */
 final class Sidetrack {
     /** Stage of the state that is left; -1 for the choice of the first state. */
@@ -44,7 +44,8 @@ final class Sidetrack {
         Sidetrack top = a.before(b) ? a : b;
         Sidetrack other = top == a ? b : a;
         Sidetrack merged = merge(top.right, other);
-        return top.left != null && top.left.rank >= merged.rank ? top.with(top.left, merged) : top.with(merged, top.left);
+        boolean keepsLeft = top.left != null && top.left.rank >= merged.rank;
+        return keepsLeft ? top.with(top.left, merged) : top.with(merged, top.left);
     }
 
     private boolean before(Sidetrack other) {

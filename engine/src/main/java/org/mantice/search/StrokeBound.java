@@ -5,8 +5,8 @@ import org.mantice.search.StrokeLattice.Shift;
 import org.mantice.search.StrokeLattice.Start;
 
 /**
- * What a plan still costs at least after a stroke: a backward pass over groups of levels, where a stroke from a group may
- * end in any group that one of its levels reaches (rounded outward, so never too much). With concessions the least
+ * What a plan still costs at least after a stroke: a backward pass over groups of levels, where a stroke from a group
+ * may end in any group that one of its levels reaches (rounded outward, so never too much). With concessions the least
  * concessions first, then the least cost among these.
  *
  * <p>Time: groups × moves × moves that may follow one × (differences asked for + 1).

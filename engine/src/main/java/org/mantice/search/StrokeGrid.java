@@ -9,10 +9,10 @@ import org.mantice.search.StrokeLattice.Shift;
 import org.mantice.search.StrokePlan.Stroke;
 
 /**
- * Good plans by a forward pass that keeps one label, with its exact level, per stroke, direction and cell of levels: what
- * {@link StrokeSearch} falls back to. Plans are within the limits on the exact levels, but a better one may be lost where
- * two levels share a cell; possibly all. Time: slots × moves that may follow; memory: at most {@link #LARGEST_TABLE}
- * slots.
+ * Good plans by a forward pass that keeps one label, with its exact level, per stroke, direction and cell of levels:
+ * what {@link StrokeSearch} falls back to. Plans are within the limits on the exact levels, but a better one may be
+ * lost where two levels share a cell; possibly all. Time: slots × moves that may follow; memory: at most
+ * {@link #LARGEST_TABLE} slots.
  */
 final class StrokeGrid {
     /** Estimate: about 40 MB. */
@@ -36,7 +36,8 @@ final class StrokeGrid {
     private final int[] parent;
     private final int[] shift;
 
-    StrokeGrid(StrokeTables tables, boolean giving, int[] differences, int depth, StrokeBound bound, StrokeQuery query) {
+    StrokeGrid(
+            StrokeTables tables, boolean giving, int[] differences, int depth, StrokeBound bound, StrokeQuery query) {
         this.tables = tables;
         this.giving = giving;
         this.differences = differences;
@@ -44,7 +45,8 @@ final class StrokeGrid {
         this.bound = bound;
         this.query = query;
         int rows = 2 * tables.strokes() * depth;
-        this.cells = Math.min(Math.min(MOST_CELLS, tables.capacity + 1), Math.max(1, LARGEST_TABLE / Math.max(1, rows)));
+        int most = Math.max(1, LARGEST_TABLE / Math.max(1, rows));
+        this.cells = Math.min(most, Math.min(MOST_CELLS, tables.capacity + 1));
         this.cost = new long[rows * cells];
         this.gives = new long[giving ? cost.length : 0];
         this.level = new int[cost.length];

@@ -9,12 +9,12 @@ import java.util.List;
  *
  * <p>The cost of a plan is the sum, over its strokes, of {@link #strokeCost}, {@link #endCost} in the cell of the level
  * where the stroke ends, and for every stroke but the first {@link #turnCost} (where the direction changes),
- * {@link #pairCost} and the cost of the shift before it; and the cost of its {@link Start}. Concessions are summed in the
- * same way by {@link #scale()}.
+ * {@link #pairCost} and the cost of the shift before it; and the cost of its {@link Start}. Concessions are summed in
+ * the same way by {@link #scale()}.
  *
  * <p>Every method is called while the search is set up, as a rule once for each argument, and must give the same answer
- * each time. Costs are 0 or more, or {@link #IMPOSSIBLE} where the method says so. Time and memory of a search grow with
- * the square of the number of strokes from a place, so {@link #furthest} should be as near as the matter allows.
+ * each time. Costs are 0 or more, or {@link #IMPOSSIBLE} where the method says so. Time and memory of a search grow
+ * with the square of the number of strokes from a place, so {@link #furthest} should be as near as the matter allows.
  */
 public interface StrokeLattice {
     /** The cost of what cannot be done at all. */
@@ -80,7 +80,7 @@ public interface StrokeLattice {
     /** The highest level, 1 or more; the lowest is 0. */
     int capacity();
 
-    /** What a stroke from {@code from} to {@code to} adds to or takes from the level; 0 or more, not falling with to. */
+    /** What a stroke adds to the level or takes from it; 0 or more, and not less for a later {@code to}. */
     int amount(int from, int to);
 
     /** The last place where a stroke from {@code from} may end: after {@code from}, at most the last place. */

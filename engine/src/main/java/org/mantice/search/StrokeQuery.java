@@ -44,7 +44,8 @@ public record StrokeQuery(
         if (costLimit < 0) throw new IllegalArgumentException("costLimit is " + costLimit + "; allowed: 0 or more");
         if (concessionLimit < 0)
             throw new IllegalArgumentException("concessionLimit is " + concessionLimit + "; allowed: 0 or more");
-        if (labelBudget < 1) throw new IllegalArgumentException("labelBudget is " + labelBudget + "; allowed: 1 or more");
+        if (labelBudget < 1)
+            throw new IllegalArgumentException("labelBudget is " + labelBudget + "; allowed: 1 or more");
         Objects.requireNonNull(difference, "difference");
         Objects.requireNonNull(cancelled, "cancelled");
     }

@@ -8,14 +8,14 @@ import org.mantice.search.StrokePlan.Stroke;
 
 /**
  * The best plans of a {@link StrokeLattice}, in order, none twice, exact on whole levels: by least concessions, then
- * cost; ties by the first decision where they differ (start in the order of the lattice, earlier end of stroke, no shift
- * before shifts, rising before falling). Only plans that concede as little as the first are given.
+ * cost; ties by the first decision where they differ (start in the order of the lattice, earlier end of stroke, no
+ * shift before shifts, rising before falling). Only plans that concede as little as the first are given.
  *
  * <p>Best-first search (A*) over labels (stroke, direction, exact level), bounded below by {@link StrokeBound}: at most
  * as many labels per state are followed as plans are asked for, which loses none. Where concessions are possible, it is
  * first tried without any. Past the label budget the search goes on over cells of levels, see {@link StrokeGrid}; then
- * {@link StrokeAnswer#proven} tells how many plans are the best, and {@link StrokeAnswer#gap} how far the rest may be from
- * it.
+ * {@link StrokeAnswer#proven} tells how many plans are the best, and {@link StrokeAnswer#gap} how far the rest may be
+ * from it.
  *
  * <p>The tables are made once; queries with other counts, differences, limits and budgets use them again. Immutable.
  */
@@ -156,7 +156,7 @@ public final class StrokeSearch {
                 if (ahead >= StrokeBound.UNREACHABLE) continue;
                 long pair = before < 0 ? 0 : tables.pair(before >> 1, stroke);
                 long spent = labels.cost(label) + cost + pair + tables.strokeCost[move] + tables.endCost[end];
-                long given = giving ? sum(labels.gives(label), gives, tables.strokeGives[move], tables.endGives[end]) : 0;
+                long given = sum(labels.gives(label), gives, tables.strokeGives[move], tables.endGives[end]);
                 long totalGiven = giving ? tables.scale.add(given, bound.gives(move, missing, to)) : 0;
                 if (isBeyondLimits(spent, spent + ahead, totalGiven)) continue;
                 labels.add(label, move, shift, to, missing, spent, given, spent + ahead, totalGiven);
@@ -171,7 +171,7 @@ public final class StrokeSearch {
         }
 
         private long sum(long a, long b, long c, long d) {
-            return tables.scale.add(tables.scale.add(a, b), tables.scale.add(c, d));
+            return giving ? tables.scale.add(tables.scale.add(a, b), tables.scale.add(c, d)) : ConcessionScale.NONE;
         }
 
         private int[] differences() {

@@ -91,8 +91,8 @@ final class StrokeTables {
             int least = cell == 0 ? 0 : borders[cell - 1] + 1;
             int most = cell == 0 ? 0 : capacity;
             if (borders[cell] < least || borders[cell] > most)
-                throw new IllegalArgumentException("first level of cell " + cell + " is " + borders[cell] + "; allowed: "
-                        + least + " to " + most);
+                throw new IllegalArgumentException("first level of cell " + cell + " is " + borders[cell]
+                        + "; allowed: " + least + " to " + most);
         }
         return borders;
     }
@@ -244,13 +244,14 @@ final class StrokeTables {
 
     private static long possibleCost(String name, long cost) {
         if (cost < StrokeLattice.IMPOSSIBLE)
-            throw new IllegalArgumentException(
-                    name + " cost is " + cost + "; allowed: 0 or more, or " + StrokeLattice.IMPOSSIBLE + " (impossible)");
+            throw new IllegalArgumentException(name + " cost is " + cost + "; allowed: 0 or more, or "
+                    + StrokeLattice.IMPOSSIBLE + " (impossible)");
         return cost;
     }
 
     private static int atLeast(String name, int value, int least) {
-        if (value < least) throw new IllegalArgumentException(name + " is " + value + "; allowed: " + least + " or more");
+        if (value < least)
+            throw new IllegalArgumentException(name + " is " + value + "; allowed: " + least + " or more");
         return value;
     }
 }

@@ -65,8 +65,8 @@ public final class Transition {
      */
     public Transition withConcessions(long[] packed) {
         if (packed.length != target.length)
-            throw new IllegalArgumentException(
-                    "concessions has " + packed.length + " entries; allowed: one for each of " + target.length + " edges");
+            throw new IllegalArgumentException("concessions has " + packed.length
+                    + " entries; allowed: one for each of " + target.length + " edges");
         for (long one : packed)
             if (one < 0) throw new IllegalArgumentException("packed concessions are " + one + "; allowed: 0 or more");
         boolean any = Arrays.stream(packed).anyMatch(one -> one != 0);
@@ -146,7 +146,8 @@ public final class Transition {
         long[] copy = cost.clone();
         for (int edge = 0; edge < copy.length; edge++)
             if (copy[edge] < 0)
-                throw new IllegalArgumentException("cost of edge " + edge + " is " + copy[edge] + "; allowed: 0 or more");
+                throw new IllegalArgumentException(
+                        "cost of edge " + edge + " is " + copy[edge] + "; allowed: 0 or more");
         return copy;
     }
 
@@ -167,7 +168,8 @@ public final class Transition {
     }
 
     private static String brief(int[] values) {
-        return values.length <= 8 ? Arrays.toString(values) : values.length + " values ending in " + values[values.length - 1];
+        if (values.length <= 8) return Arrays.toString(values);
+        return values.length + " values ending in " + values[values.length - 1];
     }
 
     /** Takes edges in ascending order of source, then target. */

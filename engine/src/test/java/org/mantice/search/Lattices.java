@@ -15,7 +15,7 @@ final class Lattices {
 
     static LayeredGraph random(Random random, int stages, int states, int largestCost, int edgePercent,
             ConcessionScale scale, int concedingPercent) {
-        int n = 1 + random.nextInt(stages);
+        int n = random.nextInt(4) == 0 ? 1 + random.nextInt(stages) : stages;
         long[] nodes = costs(random, 1 + random.nextInt(states), largestCost);
         LayeredGraph.Builder graph = LayeredGraph.builder(scale).first(nodes);
         concede(random, graph, nodes.length, scale, concedingPercent);

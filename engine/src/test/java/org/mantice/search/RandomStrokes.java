@@ -193,6 +193,7 @@ final class RandomStrokes implements StrokeLattice {
     private long concession(int kind, int a) {
         Random random = new Random((seed * 37 + kind) * 10_007 + a);
         random.nextInt();
-        return random.nextInt(100) < concedingPercent ? scale.one(random.nextInt(1 + (int) (seed % 3))) : ConcessionScale.NONE;
+        if (random.nextInt(100) >= concedingPercent) return ConcessionScale.NONE;
+        return scale.one(random.nextInt(1 + (int) (seed % 3)));
     }
 }

@@ -14,7 +14,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class ShortestPathsTest {
-    /** Outside fact O54 (k-best on a small trellis is sorted brute force; source from memory: textbook dynamic programming). */
+    /** Outside fact O54: k-best on a small trellis is sorted brute force (source from memory: any textbook). */
     @Test
     void theBestPathsOfSmallLatticesAreSortedBruteForceTiesIncluded() {
         int compared = 0;
@@ -68,7 +68,8 @@ class ShortestPathsTest {
 
         assertThat(paths.best(0)).isEmpty();
         assertThat(paths.best(1)).containsExactly(paths.best().orElseThrow());
-        assertThatIllegalArgumentException().isThrownBy(() -> paths.best(-1)).withMessage("k is -1; allowed: 0 or more");
+        assertThatIllegalArgumentException().isThrownBy(() -> paths.best(-1))
+                .withMessage("k is -1; allowed: 0 or more");
     }
 
     @Test
@@ -164,9 +165,12 @@ class ShortestPathsTest {
     void aLockOutsideTheLatticeIsRefused() {
         LayeredGraph graph = trellis(new Random(5), 4, 3, 5);
 
-        assertThatIllegalArgumentException().isThrownBy(() -> ShortestPaths.of(graph, Restriction.free().requiring(4, 0)))
+        Restriction beyond = Restriction.free().requiring(4, 0);
+        Restriction above = Restriction.free().requiring(1, 3);
+
+        assertThatIllegalArgumentException().isThrownBy(() -> ShortestPaths.of(graph, beyond))
                 .withMessage("restricted stage is 4; allowed: 0 to 3");
-        assertThatIllegalArgumentException().isThrownBy(() -> ShortestPaths.of(graph, Restriction.free().requiring(1, 3)))
+        assertThatIllegalArgumentException().isThrownBy(() -> ShortestPaths.of(graph, above))
                 .withMessage("state of stage 1 is 3; allowed: 0 to 2");
     }
 
