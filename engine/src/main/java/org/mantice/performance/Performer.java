@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.mantice.FilePlace;
 import org.mantice.tune.BassEvent;
 import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.Measure;
@@ -41,17 +40,19 @@ public final class Performer {
     }
 
     /**
-     * @throws TuneException if the tune has no note or is too long to be unrolled
+     * @throws TuneException if the tune has no note, is too long to be unrolled, or mixes note lengths whose sum has no
+     *     exact value in 64 bits
      */
     public static Performance perform(Tune written, Settings settings) {
         if (!written.hasNotes())
-            throw new TuneException(
-                    "TUNE_WITHOUT_NOTES",
-                    List.of(),
-                    FilePlace.of(written.title().isBlank() ? "the tune" : written.title()),
-                    "it has no note to play");
+            throw new TuneException("TUNE_WITHOUT_NOTES", List.of(), written, "it has no note to play");
         Tune tune = Transposer.transpose(written, settings.transposition());
-        return new Performer(tune, settings).unroll();
+        try {
+            return new Performer(tune, settings).unroll();
+        } catch (ArithmeticException e) {
+            throw new TuneException(
+                    "TUNE_UNEVEN", List.of(), written, "it mixes note lengths that cannot be added exactly");
+        }
     }
 
     /** With everything as written or assumed. */

@@ -3,7 +3,6 @@ package org.mantice.performance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.mantice.FilePlace;
 import org.mantice.tune.Barlines;
 import org.mantice.tune.Measure;
 import org.mantice.tune.Tune;
@@ -55,7 +54,7 @@ public final class PlayOrder {
             throw new TuneException(
                     "TUNE_TOO_LONG",
                     List.of(String.valueOf(MOST_MEASURES)),
-                    FilePlace.of(tune.title().isBlank() ? "the tune" : tune.title()),
+                    tune,
                     "with its repeats it has more than " + MOST_MEASURES + " measures; allowed: up to that many");
         return order;
     }
