@@ -3,13 +3,19 @@ package org.mantice.instrument;
 import java.util.Collections;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.mantice.tune.NoteName;
 
 /**
  * A button of the Stradella bass.
  *
- * @param column fifths from the C column: F -1, C 0, G 1
+ * @param column fifths from the C column: F -1, C 0, G 1; -24 to 24
  */
 public record BassButton(BassRow row, int column) implements Comparable<BassButton> {
+    public BassButton {
+        if (column < -24 || column > 24)
+            throw new IllegalArgumentException("column is " + column + "; allowed: -24 to 24");
+    }
+
     /** Pitch class of the column's fundamental bass, 0 to 11. */
     public int rootPitchClass() {
         return Math.floorMod(7 * column, 12);
@@ -22,9 +28,28 @@ public record BassButton(BassRow row, int column) implements Comparable<BassButt
         return Collections.unmodifiableSortedSet(classes);
     }
 
+    /** The note by which a player calls the button: the column's fundamental, for a counterbass its major third. */
+    public NoteName noteName() {
+        return NoteName.ofFifths(row == BassRow.COUNTERBASS ? column + 4 : column);
+    }
+
+    /**
+     * Whether makers mark the button to the touch: C, and E and A-flat four buttons either side, in the row of the
+     * fundamental basses.
+     */
+    public boolean isMarked() {
+        return row == BassRow.BASS && (column == 0 || column == 4 || column == -4);
+    }
+
     @Override
     public int compareTo(BassButton other) {
         int byRow = row.compareTo(other.row);
         return byRow != 0 ? byRow : Integer.compare(column, other.column);
+    }
+
+    /** As {@code "C bass"}, {@code "E counterbass"}, {@code "Eb minor"}. */
+    @Override
+    public String toString() {
+        return noteName() + " " + row.name().toLowerCase(java.util.Locale.ROOT);
     }
 }

@@ -18,6 +18,23 @@ public record ButtonGeometry(int columnMicrons, int rowMicrons, int driftMicrons
         check("buttonMicrons", buttonMicrons, 2_000, 20_000);
     }
 
+    /** How far up a button lies against the C counterbass, along the rows. */
+    public int alongMicrons(BassButton button) {
+        return button.column() * columnMicrons + button.row().ordinal() * driftMicrons;
+    }
+
+    /** How far out from the counterbass row a button lies; a row that an instrument lacks keeps its place. */
+    public int acrossMicrons(BassButton button) {
+        return button.row().ordinal() * rowMicrons;
+    }
+
+    /** Square of the distance between two buttons' centres, exact. */
+    public long distanceSquared(BassButton one, BassButton other) {
+        long along = alongMicrons(one) - alongMicrons(other);
+        long across = acrossMicrons(one) - acrossMicrons(other);
+        return along * along + across * across;
+    }
+
     private static void check(String name, int value, int least, int most) {
         if (value < least || value > most)
             throw new IllegalArgumentException(name + " is " + value + "; allowed: " + least + " to " + most);

@@ -8,8 +8,8 @@ import java.util.Set;
 /**
  * A treble register switch.
  *
- * @param id unique on the instrument, lower case
- * @param name for people: bassoon, clarinet, master …
+ * @param id unique on the instrument: 1 to 64 lower case letters, digits and single hyphens between them
+ * @param name for people: bassoon, clarinet, master …; 1 to 200 characters
  * @param banks the reed banks it selects, one or more
  * @param works false for a broken switch, which no plan uses
  * @param reachMillis how long a free hand needs to press it, 0 to 10,000
@@ -17,7 +17,13 @@ import java.util.Set;
 public record RegisterSwitch(String id, String name, Set<ReedBank> banks, boolean works, int reachMillis) {
     public RegisterSwitch {
         banks = ordered(banks);
-        if (banks.isEmpty()) throw new IllegalArgumentException("banks of switch " + id + " is empty; allowed: one or more");
+        if (id.length() > 64 || !id.matches("[a-z0-9]+(-[a-z0-9]+)*"))
+            throw new IllegalArgumentException(
+                    "id is '" + id + "'; allowed: up to 64 lower case letters, digits and single hyphens");
+        if (name.isBlank() || name.length() > 200)
+            throw new IllegalArgumentException("name is '" + name + "'; allowed: 1 to 200 characters, not all blank");
+        if (banks.isEmpty())
+            throw new IllegalArgumentException("banks of switch " + id + " is empty; allowed: one or more");
         if (reachMillis < 0 || reachMillis > 10_000)
             throw new IllegalArgumentException("reachMillis is " + reachMillis + "; allowed: 0 to 10000");
     }
@@ -26,6 +32,11 @@ public record RegisterSwitch(String id, String name, Set<ReedBank> banks, boolea
         EnumSet<ReedBank> copy = EnumSet.noneOf(ReedBank.class);
         copy.addAll(banks);
         return Collections.unmodifiableSet(copy);
+    }
+
+    /** The sign to print for it. */
+    public RegisterSign sign() {
+        return RegisterSign.closest(banks).orElseThrow();
     }
 
     /** Reeds that sound for one key. */

@@ -1,6 +1,7 @@
 package org.mantice.instrument;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The piano keyboard of the right hand.
@@ -30,6 +31,22 @@ public record TrebleKeyboard(int lowestMidi, int highestMidi, int whiteKeyMicron
 
     public int keys() {
         return highestMidi - lowestMidi + 1;
+    }
+
+    public int whiteKeys() {
+        return (int) java.util.stream.IntStream.rangeClosed(lowestMidi, highestMidi)
+                .filter(midi -> !isBlack(midi))
+                .count();
+    }
+
+    /** From the left edge of a key to that of the same key an octave up. */
+    public int octaveMicrons() {
+        return 7 * whiteKeyMicrons;
+    }
+
+    /** The switch of an id, if there is one. */
+    public Optional<RegisterSwitch> findSwitch(String id) {
+        return switches.stream().filter(register -> register.id().equals(id)).findFirst();
     }
 
     public static boolean isBlack(int midi) {
