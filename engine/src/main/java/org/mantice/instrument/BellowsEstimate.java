@@ -99,7 +99,8 @@ public record BellowsEstimate(double squareMetres, int comfortableMm, int fullMm
     public static Bellows.Appetites appetites(int bassReeds, int chordReeds) {
         double one = flow(Loudness.MF, REED_8_SQUARE_MM);
         SortedMap<ReedBank, Integer> banks = new TreeMap<>();
-        for (ReedBank bank : ReedBank.values()) banks.put(bank, ReedFlow.perMille(flow(Loudness.MF, squareMm(bank)), one));
+        for (ReedBank bank : ReedBank.values())
+            banks.put(bank, ReedFlow.perMille(flow(Loudness.MF, squareMm(bank)), one));
         SortedMap<Loudness, Integer> loudness = new TreeMap<>();
         for (Loudness level : Loudness.values())
             loudness.put(level, ReedFlow.perMille(flow(level, REED_8_SQUARE_MM), one));

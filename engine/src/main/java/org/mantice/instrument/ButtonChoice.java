@@ -77,7 +77,8 @@ public record ButtonChoice(
     public long reachSquared(ButtonGeometry geometry) {
         List<BassButton> all = buttons();
         long most = 0;
-        for (BassButton one : all) for (BassButton other : all) most = Math.max(most, geometry.distanceSquared(one, other));
+        for (BassButton one : all)
+            for (BassButton other : all) most = Math.max(most, geometry.distanceSquared(one, other));
         return most;
     }
 

@@ -16,12 +16,14 @@ import org.mantice.tune.ChordSymbol;
  *
  * <p>What players usually take comes first (a seventh button for C7, C major over an A bass for Am7), with the
  * fall-backs for rows that the instrument lacks; then what a search over one and two buttons finds. Order: the right
- * bass note, usual and complete before all others, missing tones, what else sounds for
- * the bass, for usual ones their rank, foreign tones, bass notes used as chord
- * tones, fifths left out, number of buttons, columns away from the chord's own, reach of all buttons held together,
- * buttons from the bellows outward and from the floor up. A choice that is nowhere better than one before it and somewhere worse is dropped, so a longer list means real
+ * bass note, usual and complete before all others, missing tones, what else sounds for the bass, for usual ones their
+ * rank, foreign tones, bass notes used as chord tones, fifths left out, number of buttons, columns away from the
+ * chord's own, reach of all buttons held together, buttons from the bellows outward and from the floor up.
+ *
+ * <p>A choice that is nowhere better than one before it and somewhere worse is dropped, so a longer list means real
  * alternatives: the same shape at the other end of the columns, a bass note as counterbass, fewer buttons against
- * fewer tones.
+ * fewer tones. A larger instrument, one with all the buttons of a smaller and more, never loses the written bass, and
+ * at equal bass never misses more tones.
  */
 public final class ChordButtons {
     /** The most choices that are kept for one symbol. */

@@ -21,7 +21,7 @@ record ChordRecipe(List<Key> keys, boolean holdsRoot, boolean onlyElse) {
     /** A button by row and semitones above the chord's root, 0 to 11; BASS stands for bass or counterbass. */
     record Key(BassRow row, int semitones) {}
 
-    /** What players take for a kind, best first; empty where nothing is usual. The first is what the symbol asks for. */
+    /** What players take for a kind, best first, the first being what the symbol asks for; empty if nothing is usual. */
     static List<ChordRecipe> usual(ChordKind kind) {
         return switch (kind) {
             case MAJOR -> List.of(of(MAJOR, 0));

@@ -75,7 +75,8 @@ record ChordTones(int chord, int root, int bass, ChordKind kind) {
 
     static SortedSet<Integer> set(int mask) {
         SortedSet<Integer> classes = new TreeSet<>();
-        for (int pitchClass = 0; pitchClass < 12; pitchClass++) if ((mask & 1 << pitchClass) != 0) classes.add(pitchClass);
+        for (int pitchClass = 0; pitchClass < 12; pitchClass++)
+            if ((mask & 1 << pitchClass) != 0) classes.add(pitchClass);
         return classes;
     }
 }

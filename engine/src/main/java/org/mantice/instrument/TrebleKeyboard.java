@@ -16,7 +16,8 @@ public record TrebleKeyboard(int lowestMidi, int highestMidi, int whiteKeyMicron
         if (lowestMidi < 21 || lowestMidi > 108)
             throw new IllegalArgumentException("lowestMidi is " + lowestMidi + "; allowed: 21 to 108");
         if (highestMidi < lowestMidi || highestMidi > 108)
-            throw new IllegalArgumentException("highestMidi is " + highestMidi + "; allowed: " + lowestMidi + " to 108");
+            throw new IllegalArgumentException(
+                    "highestMidi is " + highestMidi + "; allowed: " + lowestMidi + " to 108");
         if (whiteKeyMicrons < 10_000 || whiteKeyMicrons > 30_000)
             throw new IllegalArgumentException("whiteKeyMicrons is " + whiteKeyMicrons + "; allowed: 10000 to 30000");
         switches = List.copyOf(switches);

@@ -101,7 +101,8 @@ class AccordionPresetsTest {
 
     @Test
     void the_master_of_four_ranks_sounds_four_reeds_under_the_master_sign() {
-        RegisterSwitch master = AccordionPresets.get("full-41-key-120-bass").treble().findSwitch("master").orElseThrow();
+        TrebleKeyboard treble = AccordionPresets.get("full-41-key-120-bass").treble();
+        RegisterSwitch master = treble.findSwitch("master").orElseThrow();
 
         assertThat(master.reedsPerKey()).isEqualTo(4);
         assertThat(master.sign()).isEqualTo(RegisterSign.MASTER);

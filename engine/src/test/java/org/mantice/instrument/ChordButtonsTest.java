@@ -278,7 +278,7 @@ class ChordButtonsTest {
                     boolean gainsBass = more.hasWrittenBass() && !less.hasWrittenBass();
                     boolean losesBass = less.hasWrittenBass() && !more.hasWrittenBass();
                     if (losesBass || grows && !gainsBass)
-                        growing.add(symbol + " " + small.buttons() + " " + less + " -> " + large.buttons() + " " + more);
+                        growing.add(symbol + ": " + small.buttons() + " " + less + ", " + large.buttons() + " " + more);
                 }
         }
         assertThat(growing).isEmpty();

@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 class PlayerPresetsTest {
     @Test
     void hands_come_from_small_to_large() {
-        assertThat(PlayerPresets.all()).extracting(Player::id).containsExactly("small-hand", "medium-hand", "large-hand");
+        assertThat(PlayerPresets.all())
+                .extracting(Player::id)
+                .containsExactly("small-hand", "medium-hand", "large-hand");
         assertThat(PlayerPresets.all())
                 .extracting(Player::handSpanTenths)
                 .isSorted()

@@ -8,11 +8,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.Bellows;
+import org.mantice.instrument.BellowsEstimate;
 import org.mantice.instrument.BassRow;
 import org.mantice.instrument.ButtonGeometry;
 import org.mantice.instrument.ReedBank;
@@ -295,7 +295,7 @@ class VariationLayerTest {
                         200,
                         300,
                         200,
-                        new Bellows.Appetites(new TreeMap<>(), 4000, 6000, new TreeMap<>()),
+                        BellowsEstimate.appetites(2, 6),
                         50,
                         false));
     }
