@@ -1,8 +1,8 @@
 package org.mantice.performance;
 
 import java.util.List;
-import org.mantice.FilePlace;
-import org.mantice.ManticeException;
+import org.mantice.fault.FilePlace;
+import org.mantice.fault.ManticeException;
 import org.mantice.tune.Tune;
 
 /**

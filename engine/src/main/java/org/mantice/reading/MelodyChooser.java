@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.mantice.FilePlace;
+import org.mantice.fault.FilePlace;
 import org.mantice.reading.MelodyChoice.Rule;
 import org.mantice.reading.TuneReadException.Reason;
 

@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
-import org.mantice.FilePlace;
+import org.mantice.fault.FilePlace;
 import org.mantice.reading.TuneReadException.Reason;
 
 /**

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntConsumer;
-import org.mantice.FilePlace;
+import org.mantice.fault.FilePlace;
 import org.mantice.reading.ScoreBarline.Location;
 import org.mantice.reading.ScoreSign.Order;
 import org.mantice.reading.TuneReadException.Reason;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.mantice.FilePlace;
+import org.mantice.fault.FilePlace;
 import org.mantice.reading.TuneReadException.Reason;
 
 /**

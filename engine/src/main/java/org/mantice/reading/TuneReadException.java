@@ -2,8 +2,8 @@ package org.mantice.reading;
 
 import java.util.Arrays;
 import java.util.List;
-import org.mantice.FilePlace;
-import org.mantice.ManticeException;
+import org.mantice.fault.FilePlace;
+import org.mantice.fault.ManticeException;
 
 /** A file cannot be read as a tune; the message says where, why and what is allowed. */
 public final class TuneReadException extends ManticeException {

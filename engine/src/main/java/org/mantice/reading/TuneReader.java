@@ -10,7 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
-import org.mantice.FilePlace;
+import org.mantice.fault.FilePlace;
 import org.mantice.reading.TuneReadException.Reason;
 
 /**

@@ -1,4 +1,4 @@
-package org.mantice;
+package org.mantice.fault;
 
 import java.util.Optional;
 import java.util.OptionalInt;
