@@ -48,7 +48,8 @@ final class BassStaff {
             List<Pitch> pitches = each.pitches();
             if (each.letter.isPresent()) letters.put(pitches, each.letter.get());
             Optional<BassChordType> type = each.letter.or(() -> Optional.ofNullable(letters.get(pitches)));
-            events.add(new BassEvent(each.onset, each.duration, pitches, type));
+            boolean tiedBack = each.notes.stream().allMatch(ScoreNote::tieStop);
+            events.add(new BassEvent(each.onset, each.duration, pitches, type, tiedBack));
         }
         return events;
     }

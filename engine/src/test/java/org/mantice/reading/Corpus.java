@@ -20,15 +20,21 @@ public final class Corpus {
         return Boolean.getBoolean("mantice.corpus.all");
     }
 
+    /** A folder of the corpus, for tests of single files. */
+    public static Path folder(String name) {
+        String root = System.getProperty("mantice.corpus", "");
+        Path path = Path.of(root, name);
+        Assumptions.assumeTrue(!root.isEmpty() && Files.isDirectory(path), "corpus folder " + path + " is absent");
+        return path;
+    }
+
     /**
      * The music files of a folder in sorted order: every tenth, or all with {@code -Dmantice.corpus.all=true}.
      *
      * @param endings names without one of these endings are passed over
      */
     public static List<Numbered> files(String folder, String... endings) {
-        String root = System.getProperty("mantice.corpus", "");
-        Path path = Path.of(root, folder);
-        Assumptions.assumeTrue(!root.isEmpty() && Files.isDirectory(path), "corpus folder " + path + " is absent");
+        Path path = folder(folder);
         List<Numbered> files = new ArrayList<>();
         List<Path> sorted = sorted(path, endings);
         for (int i = 0; i < sorted.size(); i++) if (isWhole() || i % 10 == 0) files.add(new Numbered(i, sorted.get(i)));
