@@ -15,6 +15,6 @@ record Finding(SkippedWhat what, List<String> args) {
     /** One short line, whatever the file holds. */
     private static String tidy(String text) {
         String line = text.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
-        return line.length() <= 60 ? line : line.substring(0, 57) + "...";
+        return line.length() <= 160 ? line : line.substring(0, 157) + "...";
     }
 }

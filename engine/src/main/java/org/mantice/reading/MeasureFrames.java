@@ -84,7 +84,8 @@ final class MeasureFrames {
 
     private boolean isPickup(ScoreMeasure measure, Meter meter, MusicalTime length) {
         if (meter.isFree() || !length.isBefore(meter.length()) || part.measures().size() == 1) return false;
-        return measure.implicit() || measure.index() == 0 || measure.number().equals("0");
+        if (measure.implicit() || measure.number().equals("0")) return true;
+        return measure.index() == 0 && !part.measures().get(1).implicit(); // else the first half of a split measure
     }
 
     /** A repeat sign in mid-measure splits it in two, of which the second does not count. */

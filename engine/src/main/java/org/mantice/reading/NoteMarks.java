@@ -23,4 +23,7 @@ record NoteMarks(
         boolean fermata,
         List<Lyric> lyrics,
         Optional<BellowsEffect> effect,
-        List<Mark> dynamics) {}
+        List<Mark> dynamics) {
+    static final NoteMarks NONE = new NoteMarks(
+            List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of());
+}

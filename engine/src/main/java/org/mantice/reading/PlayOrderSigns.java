@@ -96,10 +96,9 @@ final class PlayOrderSigns {
     private void readRepeat(int i, ScoreBarline barline) {
         if (barline.repeat().isEmpty()) return;
         boolean forward = barline.repeat().equals("forward");
-        boolean atStart = barline.location() == Location.LEFT || barline.onset().isZero() && barline.location() == Location.MIDDLE;
-        if (barline.location() == Location.MIDDLE && !atStart && barline.onset().isBefore(lengths.get(i)))
-            report(i, SkippedWhat.REPEAT, "in mid-measure");
-        else if (forward) atMeasure(atStart ? i : i + 1, start -> drafts.get(start).repeatStart = true);
+        boolean atStart = barline.location() == Location.LEFT
+                || barline.location() == Location.MIDDLE && barline.onset().isZero();
+        if (forward) atMeasure(atStart ? i : i + 1, start -> drafts.get(start).repeatStart = true);
         else atMeasure(atStart ? i - 1 : i, end -> readRepeatEnd(end, barline));
     }
 

@@ -29,6 +29,10 @@ record ScoreBarline(
         RIGHT
     }
 
+    ScoreBarline at(Location other, MusicalTime newOnset) {
+        return new ScoreBarline(newOnset, other, style, repeat, times, afterJump, ending, segno, coda, fermata, findings);
+    }
+
     /**
      * The start or end of a numbered ending.
      *

@@ -9,16 +9,29 @@ import org.mantice.tune.MusicalTime;
 sealed interface ScoreSign {
     MusicalTime onset();
 
+    /** The same at another place. */
+    ScoreSign at(MusicalTime other);
+
     /** Something that the tune holds as a mark. */
     record Plain(Mark mark) implements ScoreSign {
         @Override
         public MusicalTime onset() {
             return mark.offset();
         }
+
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new Plain(Marks.at(mark, other));
+        }
     }
 
     /** Something about the order of play. */
     record Order(MusicalTime onset, What what) implements ScoreSign {
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new Order(other, what);
+        }
+
         enum What {
             SEGNO("segno"),
             /** A sign that may stand where the coda begins or where one leaves for it. */
@@ -42,17 +55,42 @@ sealed interface ScoreSign {
     }
 
     /** A letter that names a chord button, on a lower staff. */
-    record Letter(MusicalTime onset, BassChordType type) implements ScoreSign {}
+    record Letter(MusicalTime onset, BassChordType type) implements ScoreSign {
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new Letter(other, type);
+        }
+    }
 
     /** A bellows effect in words. */
-    record Effect(MusicalTime onset, BellowsEffect effect) implements ScoreSign {}
+    record Effect(MusicalTime onset, BellowsEffect effect) implements ScoreSign {
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new Effect(other, effect);
+        }
+    }
 
     /** The end of a bellows effect in words. */
-    record EffectEnd(MusicalTime onset) implements ScoreSign {}
+    record EffectEnd(MusicalTime onset) implements ScoreSign {
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new EffectEnd(other);
+        }
+    }
 
     /** "N.C." in words. */
-    record NoChord(MusicalTime onset) implements ScoreSign {}
+    record NoChord(MusicalTime onset) implements ScoreSign {
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new NoChord(other);
+        }
+    }
 
     /** Something that the tune does not hold. */
-    record Unused(MusicalTime onset, Finding finding) implements ScoreSign {}
+    record Unused(MusicalTime onset, Finding finding) implements ScoreSign {
+        @Override
+        public ScoreSign at(MusicalTime other) {
+            return new Unused(other, finding);
+        }
+    }
 }

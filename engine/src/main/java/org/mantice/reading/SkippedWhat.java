@@ -41,6 +41,7 @@ public enum SkippedWhat {
     OVERFULL(Kind.CHANGED, "measure longer than its meter, kept as written"),
     UNDERFULL(Kind.CHANGED, "measure shorter than its meter, kept as written"),
     MEASURE_REPEATED(Kind.CHANGED, "measure repeat sign written out"),
+    MEASURE_SPLIT(Kind.CHANGED, "measure split at a repeat in its middle"),
     CHANGE_IN_MEASURE(Kind.CHANGED, "{0} in mid-measure takes effect at the next measure"),
     SIGN_MOVED(Kind.CHANGED, "{0} in mid-measure moved to the barline"),
     FINGERS_SHARED_OUT(Kind.CHANGED, "fingers written at one note shared out over its chord"),

@@ -201,26 +201,12 @@ final class TuneBuilder {
     private List<Mark> marks(ScoreMeasure measure, List<ScoreNote> notes, ScorePart tempoPart, MusicalTime length) {
         List<Mark> marks = new ArrayList<>();
         for (ScoreSign sign : measure.signs()) {
-            if (sign instanceof ScoreSign.Plain plain) marks.add(within(plain.mark(), length));
+            if (sign instanceof ScoreSign.Plain plain) marks.add(Marks.within(plain.mark(), length));
             if (sign instanceof ScoreSign.Unused unused) report.addAt(measure.number(), unused.finding());
         }
         for (ScoreSign sign : tempoPart.measures().get(measure.index()).signs())
-            if (isTempo(sign) && sign instanceof ScoreSign.Plain plain) marks.add(within(plain.mark(), length));
-        for (ScoreNote note : notes) note.marks().dynamics().forEach(mark -> marks.add(within(mark, length)));
+            if (isTempo(sign) && sign instanceof ScoreSign.Plain plain) marks.add(Marks.within(plain.mark(), length));
+        for (ScoreNote note : notes) note.marks().dynamics().forEach(mark -> marks.add(Marks.within(mark, length)));
         return marks;
-    }
-
-    /** The mark, not after the end of its measure. */
-    private static Mark within(Mark mark, MusicalTime length) {
-        if (!length.isBefore(mark.offset())) return mark;
-        if (mark instanceof Mark.Dynamic it) return new Mark.Dynamic(length, it.level());
-        if (mark instanceof Mark.HairpinStart it) return new Mark.HairpinStart(length, it.crescendo());
-        if (mark instanceof Mark.HairpinEnd) return new Mark.HairpinEnd(length);
-        if (mark instanceof Mark.TempoChange it) return new Mark.TempoChange(length, it.tempo());
-        if (mark instanceof Mark.Rehearsal it) return new Mark.Rehearsal(length, it.text());
-        if (mark instanceof Mark.Words it) return new Mark.Words(length, it.text());
-        if (mark instanceof Mark.Registration it)
-            return new Mark.Registration(length, it.high(), it.middle(), it.low());
-        return new Mark.PhraseStart(length);
     }
 }
