@@ -3,6 +3,20 @@ package org.mantice.rule;
 /**
  * Two moments of the left hand after each other.
  *
- * @param availableMillis from release to the next onset
+ * @param neededMillis what the move of the hand place takes by the player's own figures, 0 if the hand stays
+ * @param availableMillis from the release of the first to the onset of the second, 0 or more
  */
-public record ButtonPair(ButtonMoment from, ButtonMoment to, long availableMillis) implements LeftHandStep {}
+public record ButtonPair(ButtonMoment from, ButtonMoment to, long neededMillis, long availableMillis)
+        implements LeftHandStep {
+    public ButtonPair {
+        if (neededMillis < 0)
+            throw new IllegalArgumentException("neededMillis is " + neededMillis + "; allowed: 0 or more");
+        if (availableMillis < 0)
+            throw new IllegalArgumentException("availableMillis is " + availableMillis + "; allowed: 0 or more");
+    }
+
+    /** Columns by which the hand place moves, whichever way. */
+    public int columns() {
+        return Math.abs(to.handColumn() - from.handColumn());
+    }
+}

@@ -23,6 +23,21 @@ public final class LeftHandRules implements RuleProvider {
 
     @Override
     public List<Rule<?>> rules() {
-        return List.of();
+        return List.of(
+                new MissingTones(),
+                new ForeignTones(),
+                new Substitutes(),
+                new ManyButtons(),
+                new BassVariety(),
+                new CounterbassReach(),
+                new FingerMethod(),
+                new WeakFinger(),
+                new Stretch(),
+                new HandMove(),
+                new WideJump(),
+                new BlindLanding(),
+                new SameFinger(),
+                new ChangedFinger(),
+                new CrossedFingers());
     }
 }

@@ -1,0 +1,56 @@
+package org.mantice.rule.lefthand;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.mantice.rule.ButtonMoment;
+import org.mantice.rule.Fact;
+import org.mantice.rule.Reasons;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleInfo;
+import org.mantice.rule.RuleSet;
+
+/** Fingers that must leave the place where they rest when the fourth finger lies on its column. */
+public final class Stretch implements Rule<ButtonMoment> {
+    /** Estimate: millipoints for each hundredth of a column beyond rest, so 300 for a whole column. */
+    static final int PER_HUNDREDTH = 3;
+    /** Where fingers 2 to 5 rest, in hundredths of a column above the fourth finger's place; estimates. */
+    private static final int[][] REST = {{70, 190}, {30, 115}, {-50, 50}, {-110, -40}};
+
+    private static final RuleInfo INFO = RuleInfo.of("mantice.left-hand.stretch", RuleSet.JUMP_COST, "estimate");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Class<ButtonMoment> reach() {
+        return ButtonMoment.class;
+    }
+
+    @Override
+    public long cost(ButtonMoment moment) {
+        long cost = 0;
+        for (int i = 0; i < moment.buttons().size(); i++) cost += (long) PER_HUNDREDTH * beyond(moment, i);
+        return cost;
+    }
+
+    @Override
+    public Reasons explain(ButtonMoment moment) {
+        List<Fact> facts = new ArrayList<>();
+        long hundredths = 0;
+        for (int i = 0; i < moment.buttons().size(); i++) {
+            int beyond = beyond(moment, i);
+            hundredths += beyond;
+            if (beyond > 0)
+                facts.add(Fact.of(INFO.id() + ".fact", moment.fingers().get(i), moment.name(i), beyond));
+        }
+        return new Reasons(PER_HUNDREDTH * hundredths, facts);
+    }
+
+    private static int beyond(ButtonMoment moment, int button) {
+        int[] rest = REST[moment.fingers().get(button) - 2];
+        int offset = moment.offsets().get(button);
+        return Math.max(0, Math.max(rest[0] - offset, offset - rest[1]));
+    }
+}
