@@ -76,13 +76,13 @@ public record LeftHandPlan(List<Event> events, SortedMap<String, Long> costByRul
     @Override
     public List<Decision> decisions() {
         return events.stream()
-                .map(event -> new Decision(Decision.Kind.BUTTONS, event.pass(), event.place(), 0, name(event)))
+                .map(event -> new Decision(
+                        Decision.Kind.BUTTONS, event.pass(), event.place(), 0, name(event.buttons())))
                 .toList();
     }
 
-    private static String name(Event event) {
-        return event.buttons().stream()
-                .map(ButtonNames::of)
-                .collect(Collectors.joining(" + "));
+    /** Buttons in words, as {@code "C bass + C major"}. */
+    public static String name(List<BassButton> buttons) {
+        return buttons.stream().map(ButtonNames::of).collect(Collectors.joining(" + "));
     }
 }

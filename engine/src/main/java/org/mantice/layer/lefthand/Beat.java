@@ -1,0 +1,20 @@
+package org.mantice.layer.lefthand;
+
+import org.mantice.tune.MusicalTime;
+import org.mantice.tune.WrittenPlace;
+
+/**
+ * A press of the left hand whose buttons are still open.
+ *
+ * @param measure index of the played measure
+ * @param span presses with the same number belong to one chord in one measure
+ */
+record Beat(
+        int pass,
+        int measure,
+        WrittenPlace place,
+        MusicalTime onset,
+        long onsetMicros,
+        long releaseMicros,
+        Wanted wanted,
+        int span) {}

@@ -1,0 +1,204 @@
+package org.mantice.layer.lefthand;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.mantice.instrument.Accordion;
+import org.mantice.instrument.BassButton;
+import org.mantice.layer.Choice;
+import org.mantice.layer.Layer;
+import org.mantice.layer.Outcome;
+import org.mantice.layer.Pricing;
+import org.mantice.layer.Question;
+import org.mantice.layer.RuleBook;
+import org.mantice.performance.Performance;
+import org.mantice.plan.Decision;
+import org.mantice.plan.Explanation;
+import org.mantice.plan.LeftHandPlan;
+import org.mantice.plan.Obstacle;
+import org.mantice.plan.VariationPlan;
+import org.mantice.player.Player;
+import org.mantice.player.Taste;
+import org.mantice.rule.ButtonMoment;
+import org.mantice.rule.ButtonPair;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleSet;
+import org.mantice.search.LayeredGraph;
+import org.mantice.search.Path;
+import org.mantice.search.Restriction;
+import org.mantice.search.ShortestPaths;
+import org.mantice.tune.WrittenPlace;
+
+/**
+ * The left hand's layer. A stage is a press of the left hand, a state its buttons, fingers and hand place; every move
+ * of the hand is possible and has its price.
+ *
+ * <p>Time and memory: O(beats × states²) for the best plan, tables only once for each distinct pair of wishes and time
+ * between. Immutable but for the lattice of the last taste, which is kept; safe for several threads.
+ */
+public final class LeftHandLayer implements Layer<LeftHandPlan> {
+    private final LeftHandScore score;
+    private final PlanWriter writer;
+    private volatile Weighted last;
+
+    /** The lattice under one taste. */
+    private record Weighted(Taste taste, LayeredGraph graph) {}
+
+    private LeftHandLayer(LeftHandScore score) {
+        this.score = score;
+        this.writer = new PlanWriter(score);
+        this.last = new Weighted(Taste.PLAIN, empty() ? LayeredGraph.builder().first(0).build() : lattice(Taste.PLAIN));
+    }
+
+    /**
+     * Calls the rules; every question but {@link #explain} and {@link #rescore} is then answered without.
+     *
+     * @param variation what is decided about the passes; the left hand plays the same in every register
+     * @throws org.mantice.layer.RuleFailureException if a rule misbehaves
+     */
+    public static LeftHandLayer of(
+            Performance performance, VariationPlan variation, Accordion accordion, Player player, RuleBook book) {
+        return new LeftHandLayer(LeftHandScore.of(performance, accordion, player, book));
+    }
+
+    /** Why the left hand is silent, altogether or at a place, in plain sentences; mostly empty. */
+    public List<String> remarks() {
+        return score.remarks;
+    }
+
+    @Override
+    public RuleSet ruleSet() {
+        return RuleSet.JUMP_COST;
+    }
+
+    private boolean empty() {
+        return score.stages.isEmpty();
+    }
+
+    private LayeredGraph lattice(Taste taste) {
+        Weighted known = last;
+        if (known != null && known.taste.equals(taste)) return known.graph;
+        Weighted made = new Weighted(taste, WeightedLattice.of(score.stages, score.tables, taste));
+        last = made;
+        return made.graph;
+    }
+
+    private Outcome<LeftHandPlan> silent() {
+        return new Outcome.Found<>(List.of(writer.plan(new int[0])), true);
+    }
+
+    @Override
+    public Outcome<LeftHandPlan> best(Question question) {
+        LeftHandLocks locks = new LeftHandLocks(score, question.locks());
+        Optional<Obstacle> contradiction = locks.contradiction();
+        if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
+        if (empty()) return silent();
+        List<Path> paths = ShortestPaths.of(
+                        lattice(question.taste()), restriction(locks.allowed()), question.cancelled())
+                .best(question.count());
+        return new Outcome.Found<>(
+                paths.stream().map(path -> writer.plan(path.toArray())).toList(), true);
+    }
+
+    private static Restriction restriction(Map<Integer, BitSet> allowed) {
+        Restriction restriction = Restriction.free();
+        for (var entry : allowed.entrySet()) restriction = restriction.allowing(entry.getKey(), entry.getValue());
+        return restriction;
+    }
+
+    /**
+     * Counted are the buttons of every bass and of the first chord of each span. Exact against one plan; against
+     * several exact where the best plan that is far enough from one of them is far enough from all, else found by a
+     * price on agreement and not proven.
+     */
+    @Override
+    public Outcome<LeftHandPlan> apart(Question question, List<LeftHandPlan> from, int decisions) {
+        if (from.isEmpty()) throw new IllegalArgumentException("from is empty; allowed: one plan or more");
+        if (decisions < 1 || decisions > 8)
+            throw new IllegalArgumentException("decisions is " + decisions + "; allowed: 1 to 8");
+        LeftHandLocks locks = new LeftHandLocks(score, question.locks());
+        Optional<Obstacle> contradiction = locks.contradiction();
+        if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
+        if (empty()) return tooFew(decisions);
+        return new PlansApart(score, writer, question, locks.allowed(), from, decisions)
+                .find()
+                .orElseGet(() -> tooFew(decisions));
+    }
+
+    private static Outcome<LeftHandPlan> tooFew(int decisions) {
+        return new Outcome.Impossible<>(List.of(new Obstacle(
+                "no-plan-so-different",
+                "No left-hand plan differs in " + decisions + (decisions == 1 ? " decision." : " decisions."),
+                List.of("Ask for fewer differences."))));
+    }
+
+    @Override
+    public Explanation explain(LeftHandPlan plan, Taste taste) {
+        return LeftHandExplanation.of(score, writer.states(plan), taste);
+    }
+
+    @Override
+    public LeftHandPlan rescore(LeftHandPlan plan) {
+        int[] states = writer.states(plan);
+        PlanWriter.Ledger ledger = writer.new Ledger();
+        for (int i = 0; i < states.length; i++) {
+            Stage stage = score.stages.get(i);
+            ButtonMoment moment = stage.space().moments().get(states[i]);
+            for (Rule<ButtonMoment> rule : score.tables.momentRules)
+                ledger.add(rule, signed(Pricing.cost(rule, moment, stage.where())), stage);
+            if (i == 0) continue;
+            ButtonMoment before = score.stages.get(i - 1).space().moments().get(states[i - 1]);
+            ButtonPair pair = score.tables.pair(before, moment, stage.fromBefore().orElseThrow().availableMillis());
+            for (Rule<ButtonPair> rule : score.tables.pairRules)
+                ledger.add(rule, signed(Pricing.cost(rule, pair, stage.where())), stage);
+        }
+        return new LeftHandPlan(writer.plan(states).events(), ledger.costs, ledger.concessions);
+    }
+
+    private static long signed(long cost) {
+        return cost == Rule.BAN ? RuleTables.BAN : cost;
+    }
+
+    /** The sets of buttons at a press; empty where the left hand does not press at that place in that pass. */
+    @Override
+    public List<Choice> choicesAt(Question question, int pass, WrittenPlace place) {
+        LeftHandLocks locks = new LeftHandLocks(score, question.locks());
+        List<Choice> choices = new ArrayList<>();
+        if (empty() || locks.contradiction().isPresent()) return choices;
+        LayeredGraph graph = lattice(question.taste());
+        Restriction restriction = restriction(locks.allowed());
+        long best = ShortestPaths.of(graph, restriction, question.cancelled()).best().orElseThrow().cost();
+        for (int stage = 0; stage < score.stages.size(); stage++) {
+            Beat beat = score.stages.get(stage).beat();
+            if (beat.pass() != pass || !beat.place().equals(place)) continue;
+            for (var entry : byButtons(score.stages.get(stage).space()).entrySet()) {
+                Optional<Path> path = ShortestPaths.of(
+                                graph, restriction.allowing(stage, entry.getValue()), question.cancelled())
+                        .best();
+                if (path.isPresent())
+                    choices.add(new Choice(
+                            new Decision(Decision.Kind.BUTTONS, pass, place, 0, LeftHandPlan.name(entry.getKey())),
+                            Math.subtractExact(path.get().cost(), best)));
+            }
+        }
+        choices.sort(Comparator.comparingLong(Choice::extraCost));
+        return List.copyOf(choices);
+    }
+
+    static Map<List<BassButton>, BitSet> byButtons(StateSpace space) {
+        Map<List<BassButton>, BitSet> groups = new LinkedHashMap<>();
+        for (int state = 0; state < space.size(); state++)
+            groups.computeIfAbsent(space.moments().get(state).buttons(), buttons -> new BitSet()).set(state);
+        return groups;
+    }
+
+    @Override
+    public String toString() {
+        return "LeftHandLayer" + Arrays.asList(score.stages.size() + " beats", score.tables.pairTables() + " tables");
+    }
+}

@@ -1,0 +1,151 @@
+package org.mantice.layer.lefthand;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import org.mantice.plan.Concession;
+import org.mantice.plan.LeftHandPlan;
+import org.mantice.plan.LeftHandPlan.Jump;
+import org.mantice.rule.ButtonMoment;
+import org.mantice.rule.Rule;
+
+/** From states to a plan and back. */
+final class PlanWriter {
+    /** Columns from which a jump is large; common practice, no source. */
+    static final int LARGE_FROM_COLUMNS = 3;
+
+    private final LeftHandScore score;
+
+    PlanWriter(LeftHandScore score) {
+        this.score = score;
+    }
+
+    LeftHandPlan plan(int[] states) {
+        List<LeftHandPlan.Event> events = new ArrayList<>();
+        for (int i = 0; i < states.length; i++) events.add(event(states, i));
+        Ledger ledger = new Ledger();
+        for (int i = 0; i < states.length; i++) {
+            Stage stage = score.stages.get(i);
+            for (int rule = 0; rule < stage.costs().length; rule++)
+                ledger.add(score.tables.momentRules.get(rule), stage.costs()[rule][states[i]], stage);
+            if (i == 0) continue;
+            RuleTables.PairTable moves = stage.fromBefore().orElseThrow();
+            for (int rule = 0; rule < moves.costs().length; rule++)
+                ledger.add(
+                        score.tables.pairRules.get(rule),
+                        moves.costs()[rule][states[i - 1] * stage.space().size() + states[i]],
+                        stage);
+        }
+        return new LeftHandPlan(events, ledger.costs, ledger.concessions);
+    }
+
+    /** Costs by rule and bans that gave way, added up from numbers kept or asked anew. */
+    final class Ledger {
+        final SortedMap<String, Long> costs = new TreeMap<>();
+        final List<Concession> concessions = new ArrayList<>();
+
+        Ledger() {
+            score.tables.momentRules.forEach(rule -> costs.put(rule.info().id(), 0L));
+            score.tables.pairRules.forEach(rule -> costs.put(rule.info().id(), 0L));
+        }
+
+        /** @param cost millipoints, or negative for a ban */
+        void add(Rule<?> rule, long cost, Stage stage) {
+            if (cost < 0)
+                concessions.add(new Concession(
+                        rule.info().banGivesWay().orElseThrow(),
+                        rule.info().id(),
+                        stage.beat().pass(),
+                        stage.beat().place()));
+            else if (cost > 0) costs.merge(rule.info().id(), cost, Math::addExact);
+        }
+    }
+
+    private LeftHandPlan.Event event(int[] states, int index) {
+        Stage stage = score.stages.get(index);
+        Beat beat = stage.beat();
+        ButtonMoment moment = stage.space().moments().get(states[index]);
+        Candidate candidate = stage.space().candidates().get(states[index]);
+        Candidate whole = chordOf(states, index);
+        int columns = index == 0 ? 0 : moment.handColumn() - before(states, index).handColumn();
+        long available = index == 0 ? 0 : stage.fromBefore().orElseThrow().availableMillis();
+        return new LeftHandPlan.Event(
+                index,
+                beat.pass(),
+                beat.measure(),
+                beat.place(),
+                beat.onset(),
+                beat.onsetMicros(),
+                beat.releaseMicros(),
+                moment.buttons(),
+                moment.fingers(),
+                moment.handColumn(),
+                candidate.sounding(),
+                missing(beat, candidate, whole),
+                foreign(candidate, whole),
+                candidate.notes(),
+                jump(columns, score.moveTime.millis(columns), available),
+                score.moveTime.millis(columns),
+                available);
+    }
+
+    private ButtonMoment before(int[] states, int index) {
+        return score.stages.get(index - 1).space().moments().get(states[index - 1]);
+    }
+
+    /** The candidate that plays the chord in the span of a beat; the beat's own where the span has none. */
+    private Candidate chordOf(int[] states, int index) {
+        int span = score.stages.get(index).beat().span();
+        int first = index;
+        while (first > 0 && score.stages.get(first - 1).beat().span() == span) first--;
+        for (int i = first; i < states.length && score.stages.get(i).beat().span() == span; i++)
+            if (score.stages.get(i).beat().wanted() instanceof Wanted.OfChord chord && chord.part() != Wanted.Part.BASS)
+                return score.stages.get(i).space().candidates().get(states[i]);
+        return score.stages.get(index).space().candidates().get(states[index]);
+    }
+
+    private static SortedSet<Integer> missing(Beat beat, Candidate own, Candidate whole) {
+        return beat.wanted() instanceof Wanted.OfChord ? whole.missing() : own.missing();
+    }
+
+    private static SortedSet<Integer> foreign(Candidate own, Candidate whole) {
+        return own.bass() == ButtonMoment.Bass.NONE || own == whole ? own.foreign() : Candidate.NO_TONES;
+    }
+
+    /** Large from three columns on, and from two where the time does not suffice. */
+    static Jump jump(int columns, long needed, long available) {
+        int distance = Math.abs(columns);
+        if (distance == 0) return Jump.NONE;
+        return distance >= LARGE_FROM_COLUMNS || distance == LARGE_FROM_COLUMNS - 1 && needed > available
+                ? Jump.LARGE
+                : Jump.SMALL;
+    }
+
+    /**
+     * The states of a plan.
+     *
+     * @throws IllegalArgumentException if it is not a plan of this layer
+     */
+    int[] states(LeftHandPlan plan) {
+        if (plan.events().size() != score.stages.size())
+            throw new IllegalArgumentException("events is " + plan.events().size() + " long; allowed: "
+                    + score.stages.size() + ", one for each beat of the left hand");
+        int[] states = new int[score.stages.size()];
+        Arrays.setAll(states, i -> {
+            LeftHandPlan.Event event = plan.events().get(i);
+            Stage stage = score.stages.get(i);
+            int state = stage.beat().place().equals(event.place()) && stage.beat().pass() == event.pass()
+                    ? stage.space().find(event.buttons(), event.fingers(), event.handColumn())
+                    : -1;
+            if (state < 0)
+                throw new IllegalArgumentException("event " + i + " is " + event.buttons() + " with fingers "
+                        + event.fingers() + " at column " + event.handColumn() + "; allowed: what the hand can play at "
+                        + stage.where());
+            return state;
+        });
+        return states;
+    }
+}

@@ -1,0 +1,94 @@
+package org.mantice.layer.lefthand;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.mantice.layer.Pricing;
+import org.mantice.layer.RuleBook;
+import org.mantice.rule.ButtonMoment;
+import org.mantice.rule.ButtonPair;
+import org.mantice.rule.GiveWay;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleSet;
+
+/**
+ * What every rule charges in every distinct context, as plain ints; the only place that calls rules while a layer is
+ * made. A ban is kept as {@link #BAN}.
+ */
+final class RuleTables {
+    static final int BAN = -1;
+
+    final List<Rule<ButtonMoment>> momentRules;
+    final List<Rule<ButtonPair>> pairRules;
+    private final MoveTime moveTime;
+    private final Map<Integer, int[][]> moments = new HashMap<>();
+    private final Map<PairKey, PairTable> pairs = new HashMap<>();
+
+    /** What two neighbouring beats have in common with all equal neighbours. */
+    private record PairKey(int from, int to, long availableMillis) {}
+
+    /**
+     * Costs of all moves between two state spaces.
+     *
+     * @param costs by rule, then by source state × number of target states + target state
+     */
+    record PairTable(int id, StateSpace from, StateSpace to, long availableMillis, int[][] costs) {}
+
+    RuleTables(RuleBook book, MoveTime moveTime) {
+        this.momentRules = book.rules(RuleSet.JUMP_COST, ButtonMoment.class);
+        this.pairRules = book.rules(RuleSet.JUMP_COST, ButtonPair.class);
+        this.moveTime = moveTime;
+    }
+
+    /** @param place where the context first occurs, for messages */
+    int[][] moments(StateSpace space, String place) {
+        int[][] known = moments.get(space.id());
+        if (known != null) return known;
+        int[][] costs = new int[momentRules.size()][space.size()];
+        for (int rule = 0; rule < costs.length; rule++)
+            for (int state = 0; state < space.size(); state++)
+                costs[rule][state] = kept(Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
+        moments.put(space.id(), costs);
+        return costs;
+    }
+
+    PairTable pairs(StateSpace from, StateSpace to, long availableMillis, String place) {
+        PairKey key = new PairKey(from.id(), to.id(), availableMillis);
+        PairTable known = pairs.get(key);
+        if (known != null) return known;
+        int[][] costs = new int[pairRules.size()][Math.multiplyExact(from.size(), to.size())];
+        for (int source = 0; source < from.size(); source++)
+            for (int target = 0; target < to.size(); target++) {
+                ButtonPair pair = pair(from.moments().get(source), to.moments().get(target), availableMillis);
+                for (int rule = 0; rule < costs.length; rule++)
+                    costs[rule][source * to.size() + target] = kept(Pricing.cost(pairRules.get(rule), pair, place));
+            }
+        PairTable made = new PairTable(pairs.size(), from, to, availableMillis, costs);
+        pairs.put(key, made);
+        return made;
+    }
+
+    ButtonPair pair(ButtonMoment from, ButtonMoment to, long availableMillis) {
+        return new ButtonPair(from, to, moveTime.millis(to.handColumn() - from.handColumn()), availableMillis);
+    }
+
+    int pairTables() {
+        return pairs.size();
+    }
+
+    /** The ways in which bans of these rules give way, worst first. */
+    List<GiveWay> waysToGive() {
+        List<GiveWay> ways = new ArrayList<>();
+        for (GiveWay way : GiveWay.values()) {
+            boolean used = momentRules.stream().anyMatch(rule -> rule.info().banGivesWay().filter(way::equals).isPresent())
+                    || pairRules.stream().anyMatch(rule -> rule.info().banGivesWay().filter(way::equals).isPresent());
+            if (used) ways.add(0, way);
+        }
+        return ways;
+    }
+
+    private static int kept(long cost) {
+        return cost == Rule.BAN ? BAN : Math.toIntExact(cost);
+    }
+}
