@@ -30,6 +30,8 @@ final class Candidates {
     private static final List<Substitution> ABOUT_BASS =
             List.of(Substitution.OTHER_BASS, Substitution.NO_BASS_NOTE, Substitution.NO_COUNTERBASS_ROW);
 
+    private static final String NOT_FIRST = "not the buttons that players take first";
+
     private final StradellaBass layout;
     private final ChordButtons chordButtons;
     private final Map<ChordSymbol, List<ButtonChoice>> choices = new HashMap<>();
@@ -54,17 +56,23 @@ final class Candidates {
     }
 
     private List<Candidate> ofChord(Wanted.OfChord wanted) {
-        List<Candidate> found = new ArrayList<>();
-        for (ButtonChoice choice : choices(wanted.chord())) {
+        List<Candidate> found = new ArrayList<>(wanted.changeDue() ? changes(wanted.chord()) : List.of());
+        List<ButtonChoice> all = choices(wanted.chord());
+        for (ButtonChoice choice : all) {
             if (choice.isSilent()) continue;
+            boolean usual = shape(choice).equals(shape(all.get(0)));
             switch (wanted.part()) {
-                case BASS -> found.add(choice.bass().isPresent() ? bass(choice) : chord(choice));
-                case CHORD -> found.add(choice.chord().isEmpty() ? bass(choice) : chord(choice));
-                case BOTH -> found.add(both(choice));
+                case BASS -> found.add(choice.bass().isPresent() ? bass(choice) : chord(choice, usual));
+                case CHORD -> found.add(choice.chord().isEmpty() ? bass(choice) : chord(choice, usual));
+                case BOTH -> found.add(both(choice, usual));
             }
         }
-        if (wanted.changeDue()) found.addAll(changes(wanted.chord()));
         return found;
+    }
+
+    /** The chord's rows and notes, whichever of equal buttons is meant. */
+    private static List<String> shape(ButtonChoice choice) {
+        return choice.chord().stream().map(button -> button.row().ordinal() + " " + button.rootPitchClass()).toList();
     }
 
     private static Candidate bass(ButtonChoice choice) {
@@ -73,44 +81,48 @@ final class Candidates {
                 choice.hasWrittenBass() ? Bass.ROOT : Bass.OTHER,
                 Candidate.NO_TONES,
                 Candidate.NO_TONES,
-                notes(choice, true, false),
-                charged(choice, true, false));
+                notes(choice, true, false, true),
+                charged(choice, true, false, true));
     }
 
-    private static Candidate chord(ButtonChoice choice) {
+    private static Candidate chord(ButtonChoice choice, boolean usual) {
         return new Candidate(
                 choice.chord(),
                 Bass.NONE,
                 choice.missing(),
                 choice.foreign(),
-                notes(choice, false, true),
-                charged(choice, false, true));
+                notes(choice, false, true, usual),
+                charged(choice, false, true, usual));
     }
 
-    private static Candidate both(ButtonChoice choice) {
+    private static Candidate both(ButtonChoice choice, boolean usual) {
         Bass bass = choice.bass().isEmpty() ? Bass.NONE : choice.hasWrittenBass() ? Bass.ROOT : Bass.OTHER;
         return new Candidate(
                 choice.buttons(),
                 bass,
                 choice.missing(),
                 choice.foreign(),
-                notes(choice, true, true),
-                charged(choice, true, true));
+                notes(choice, true, true, usual),
+                charged(choice, true, true, usual));
     }
 
-    private static List<String> notes(ButtonChoice choice, boolean bass, boolean chord) {
-        return choice.substitutions().stream()
-                .filter(reason -> ABOUT_BASS.contains(reason) ? bass : chord)
-                .map(Substitution::text)
-                .toList();
+    private static List<String> notes(ButtonChoice choice, boolean bass, boolean chord, boolean usual) {
+        return words(choice, bass, chord, usual, true);
     }
 
-    private static List<String> charged(ButtonChoice choice, boolean bass, boolean chord) {
-        return choice.substitutions().stream()
-                .filter(reason -> reason != Substitution.ENHARMONIC_COLUMN)
-                .filter(reason -> ABOUT_BASS.contains(reason) ? bass : chord)
-                .map(Substitution::text)
-                .toList();
+    /** Without the other name of the same button, which nobody hears. */
+    private static List<String> charged(ButtonChoice choice, boolean bass, boolean chord, boolean usual) {
+        return words(choice, bass, chord, usual, false);
+    }
+
+    private static List<String> words(
+            ButtonChoice choice, boolean bass, boolean chord, boolean usual, boolean otherNames) {
+        List<String> words = new ArrayList<>();
+        for (Substitution reason : choice.substitutions())
+            if ((ABOUT_BASS.contains(reason) ? bass : chord) && (otherNames || reason != Substitution.ENHARMONIC_COLUMN))
+                words.add(reason.text());
+        if (!usual) words.add(NOT_FIRST);
+        return words;
     }
 
     private List<Candidate> changes(ChordSymbol chord) {
@@ -174,7 +186,7 @@ final class Candidates {
             found.add(plain(button, Bass.NONE));
         if (!found.isEmpty()) return found;
         for (ButtonChoice choice : choices(ChordSymbol.of(root, kindOf(letter))))
-            if (!choice.chord().isEmpty()) found.add(chord(choice));
+            if (!choice.chord().isEmpty()) found.add(chord(choice, true));
         return found;
     }
 

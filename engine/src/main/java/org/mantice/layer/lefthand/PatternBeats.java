@@ -114,6 +114,10 @@ final class PatternBeats {
         return relettered;
     }
 
+    private boolean isHeld(PlayedMeasure measure) {
+        return Pattern.of(performance.meterOf(measure)).beats().equals("H");
+    }
+
     private boolean isLast(PlayedMeasure measure) {
         return measure.index() == performance.measures().size() - 1;
     }
@@ -137,7 +141,7 @@ final class PatternBeats {
         boolean changeDue = letter == 'B' && bassesSinceChord % 2 == 1;
         if (bass) bassesSinceChord++;
         Wanted.Part part = letter == 'H' ? Wanted.Part.BOTH : bass ? Wanted.Part.BASS : Wanted.Part.CHORD;
-        long share = letter == 'H' ? HELD_SHARE : bass ? BASS_SHARE : CHORD_SHARE;
+        long share = isHeld(measure) ? HELD_SHARE : bass ? BASS_SHARE : CHORD_SHARE;
         long from = time.micros(onset);
         long to = time.micros(end);
         beats.add(new Beat(

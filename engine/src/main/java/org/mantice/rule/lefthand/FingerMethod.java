@@ -13,11 +13,12 @@ import org.mantice.rule.RuleSet;
 
 /**
  * Fingers that are not those of the player's method. The fifth of the chord, one column up, belongs to the second
- * finger where the root belongs to the fourth: root 4, chord 3, fifth 2, chord 3.
+ * finger where the root belongs to the fourth (root 4, chord 3, fifth 2, chord 3), or to the third where the second holds
+ * the chord.
  */
 public final class FingerMethod implements Rule<ButtonMoment> {
     /** Estimate. */
-    static final int PER_FINGER = 300;
+    static final int PER_FINGER = 400;
 
     private static final RuleInfo INFO = RuleInfo.of(
             "mantice.left-hand.finger-method",
@@ -62,7 +63,7 @@ public final class FingerMethod implements Rule<ButtonMoment> {
         return switch (method) {
             case FOUR_THREE_TWO -> switch (row) {
                 case COUNTERBASS -> finger == 4 || finger == 5;
-                case BASS -> finger == 4 || fifth && finger == 2;
+                case BASS -> finger == 4 || fifth && finger <= 3;
                 case MAJOR -> finger == 3;
                 case MINOR -> finger == 2 || finger == 3;
                 case SEVENTH, DIMINISHED -> finger == 2;
@@ -70,7 +71,7 @@ public final class FingerMethod implements Rule<ButtonMoment> {
             case THREE_TWO -> row.isChord() ? finger == 2 : finger == 3 || row == BassRow.COUNTERBASS && finger == 4;
             case FIVE_FINGER -> switch (row) {
                 case COUNTERBASS -> finger >= 4;
-                case BASS -> finger == 4 || fifth && finger == 2;
+                case BASS -> finger == 4 || fifth && finger <= 3;
                 case MAJOR, MINOR, SEVENTH, DIMINISHED -> finger <= 3;
             };
         };

@@ -12,8 +12,8 @@ import org.mantice.rule.RuleSet;
  * slides along the bass row, so a move from C to A passes over G and D.
  */
 public final class HandMove implements Rule<ButtonPair> {
-    /** Estimate: a move that needs all the time there is costs as much as seven tenths of a right-hand change. */
-    static final int AT_FULL_TIME = 700;
+    /** Estimate: a move that needs all the time there is costs as much as somewhat less than half a right-hand change. */
+    static final int AT_FULL_TIME = 450;
     /** Estimate: less time than this counts as this, since the note before can be cut. */
     static final int LEAST_MILLIS = 60;
 

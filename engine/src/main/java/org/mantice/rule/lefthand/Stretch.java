@@ -11,8 +11,8 @@ import org.mantice.rule.RuleSet;
 
 /** Fingers that must leave the place where they rest when the fourth finger lies on its column. */
 public final class Stretch implements Rule<ButtonMoment> {
-    /** Estimate: millipoints for each hundredth of a column beyond rest, so 300 for a whole column. */
-    static final int PER_HUNDREDTH = 3;
+    /** Estimate: millipoints for each hundredth of a column beyond rest, so 500 for a whole column. */
+    static final int PER_HUNDREDTH = 5;
     /** Where fingers 2 to 5 rest, in hundredths of a column above the fourth finger's place; estimates. */
     private static final int[][] REST = {{70, 190}, {30, 115}, {-50, 50}, {-110, -40}};
 

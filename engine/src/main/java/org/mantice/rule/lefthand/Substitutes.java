@@ -10,7 +10,7 @@ import org.mantice.rule.RuleSet;
 /** Buttons that stand in for those that players usually take: custom comes first. */
 public final class Substitutes implements Rule<ButtonMoment> {
     /** Estimate. */
-    static final int PER_REASON = 400;
+    static final int PER_REASON = 600;
 
     private static final RuleInfo INFO = RuleInfo.of(
             "mantice.left-hand.substitutes", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
