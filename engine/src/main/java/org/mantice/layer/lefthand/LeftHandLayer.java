@@ -1,8 +1,6 @@
 package org.mantice.layer.lefthand;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,9 +26,12 @@ import org.mantice.rule.ButtonMoment;
 import org.mantice.rule.ButtonPair;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleSet;
+import org.mantice.search.BestThrough;
+import org.mantice.search.DifferentPath;
 import org.mantice.search.LayeredGraph;
 import org.mantice.search.Path;
-import org.mantice.search.Restriction;
+import org.mantice.search.PathDifference;
+import org.mantice.search.Score;
 import org.mantice.search.ShortestPaths;
 import org.mantice.tune.WrittenPlace;
 
@@ -42,6 +43,9 @@ import org.mantice.tune.WrittenPlace;
  * between. Immutable but for the lattice of the last taste, which is kept; safe for several threads.
  */
 public final class LeftHandLayer implements Layer<LeftHandPlan> {
+    /** Micropoints above the best within which different plans are looked for first; only speed depends on it. */
+    private static final long NEAR = 5_000_000;
+
     private final LeftHandScore score;
     private final PlanWriter writer;
     private volatile Weighted last;
@@ -98,24 +102,16 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         Optional<Obstacle> contradiction = locks.contradiction();
         if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
         if (empty()) return silent();
-        List<Path> paths = ShortestPaths.of(
-                        lattice(question.taste()), restriction(locks.allowed()), question.cancelled())
-                .best(question.count());
+        List<Path> paths = paths(question, locks).best(question.count());
         return new Outcome.Found<>(
                 paths.stream().map(path -> writer.plan(path.toArray())).toList(), true);
     }
 
-    private static Restriction restriction(Map<Integer, BitSet> allowed) {
-        Restriction restriction = Restriction.free();
-        for (var entry : allowed.entrySet()) restriction = restriction.allowing(entry.getKey(), entry.getValue());
-        return restriction;
+    private ShortestPaths paths(Question question, LeftHandLocks locks) {
+        return ShortestPaths.of(lattice(question.taste()), locks.restriction(), question.cancelled());
     }
 
-    /**
-     * Counted are the buttons of every bass and of the first chord of each span. Exact against one plan; against
-     * several exact where the best plan that is far enough from one of them is far enough from all, else found by a
-     * price on agreement and not proven.
-     */
+    /** Counted are the buttons of every bass and of the first chord of each span. */
     @Override
     public Outcome<LeftHandPlan> apart(Question question, List<LeftHandPlan> from, int decisions) {
         if (from.isEmpty()) throw new IllegalArgumentException("from is empty; allowed: one plan or more");
@@ -125,9 +121,27 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         Optional<Obstacle> contradiction = locks.contradiction();
         if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
         if (empty()) return tooFew(decisions);
-        return new PlansApart(score, writer, question, locks.allowed(), from, decisions)
-                .find()
-                .orElseGet(() -> tooFew(decisions));
+        List<DifferentPath.Requirement> requirements = from.stream()
+                .map(plan -> new DifferentPath.Requirement(differenceFrom(writer.states(plan)), decisions))
+                .toList();
+        ShortestPaths paths = paths(question, locks);
+        long best = paths.best().orElseThrow().cost();
+        long near = Math.min(LayeredGraph.LARGEST_TOTAL, best + Math.max(best / 4, NEAR));
+        DifferentPath.Answer answer = DifferentPath.best(paths, requirements, near, question.cancelled());
+        if (answer.path().isEmpty())
+            answer = DifferentPath.best(paths, requirements, LayeredGraph.LARGEST_TOTAL, question.cancelled());
+        if (answer.path().isEmpty()) return tooFew(decisions);
+        return new Outcome.Found<>(
+                List.of(writer.plan(answer.path().get().toArray())), answer.proven());
+    }
+
+    private PathDifference differenceFrom(int[] reference) {
+        return (stage, state) -> {
+            Stage at = score.stages.get(stage);
+            if (!at.named()) return 0;
+            List<ButtonMoment> moments = at.space().moments();
+            return moments.get(state).buttons().equals(moments.get(reference[stage]).buttons()) ? 0 : 1;
+        };
     }
 
     private static Outcome<LeftHandPlan> tooFew(int decisions) {
@@ -170,35 +184,28 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         LeftHandLocks locks = new LeftHandLocks(score, question.locks());
         List<Choice> choices = new ArrayList<>();
         if (empty() || locks.contradiction().isPresent()) return choices;
-        LayeredGraph graph = lattice(question.taste());
-        Restriction restriction = restriction(locks.allowed());
-        long best = ShortestPaths.of(graph, restriction, question.cancelled()).best().orElseThrow().cost();
-        for (int stage = 0; stage < score.stages.size(); stage++) {
-            Beat beat = score.stages.get(stage).beat();
-            if (beat.pass() != pass || !beat.place().equals(place)) continue;
-            for (var entry : byButtons(score.stages.get(stage).space()).entrySet()) {
-                Optional<Path> path = ShortestPaths.of(
-                                graph, restriction.allowing(stage, entry.getValue()), question.cancelled())
-                        .best();
-                if (path.isPresent())
-                    choices.add(new Choice(
-                            new Decision(Decision.Kind.BUTTONS, pass, place, 0, LeftHandPlan.name(entry.getKey())),
-                            Math.subtractExact(path.get().cost(), best)));
+        ShortestPaths paths = paths(question, locks);
+        long best = paths.best().orElseThrow().cost();
+        BestThrough through = BestThrough.of(paths, question.cancelled());
+        for (int stage : score.at(place)) {
+            StateSpace space = score.stages.get(stage).space();
+            if (score.stages.get(stage).beat().pass() != pass) continue;
+            Map<List<BassButton>, Long> cheapest = new LinkedHashMap<>();
+            for (int state = 0; state < space.size(); state++) {
+                Optional<Score> cost = through.state(stage, state);
+                if (cost.isPresent())
+                    cheapest.merge(space.moments().get(state).buttons(), cost.get().cost(), Math::min);
             }
+            cheapest.forEach((buttons, cost) -> choices.add(new Choice(
+                    new Decision(Decision.Kind.BUTTONS, pass, place, 0, LeftHandPlan.name(buttons)),
+                    Math.subtractExact(cost, best))));
         }
         choices.sort(Comparator.comparingLong(Choice::extraCost));
         return List.copyOf(choices);
     }
 
-    static Map<List<BassButton>, BitSet> byButtons(StateSpace space) {
-        Map<List<BassButton>, BitSet> groups = new LinkedHashMap<>();
-        for (int state = 0; state < space.size(); state++)
-            groups.computeIfAbsent(space.moments().get(state).buttons(), buttons -> new BitSet()).set(state);
-        return groups;
-    }
-
     @Override
     public String toString() {
-        return "LeftHandLayer" + Arrays.asList(score.stages.size() + " beats", score.tables.pairTables() + " tables");
+        return "LeftHandLayer[" + score.stages.size() + " beats, " + score.tables.pairTables() + " tables]";
     }
 }

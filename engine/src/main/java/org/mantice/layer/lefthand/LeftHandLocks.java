@@ -1,14 +1,16 @@
 package org.mantice.layer.lefthand;
 
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.mantice.layer.SmallestContradiction;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.search.Restriction;
 
 /** Locks on buttons as restrictions of states, or a smallest set of locks that cannot hold together. */
 final class LeftHandLocks {
@@ -23,55 +25,49 @@ final class LeftHandLocks {
                 .toList();
     }
 
-    /** Allowed states by stage, for the stages that locks speak of. */
-    Map<Integer, BitSet> allowed() {
-        Map<Integer, BitSet> allowed = new HashMap<>();
-        for (Lock.Buttons lock : locks)
-            for (int stage = 0; stage < score.stages.size(); stage++)
-                if (speaksOf(lock, stage)) allowed.merge(stage, states(lock, stage), LeftHandLocks::both);
-        return allowed;
+    Restriction restriction() {
+        Restriction restriction = Restriction.free();
+        for (var stage : allowed(locks).entrySet()) restriction = restriction.allowing(stage.getKey(), stage.getValue());
+        return restriction;
     }
 
     /**
-     * A smallest set of locks that cannot hold: a single one whose buttons are not to be had at its place, else two
-     * that ask for different buttons there. Nothing else can clash, since every move of the hand is possible.
+     * A smallest set of locks that cannot hold, if there is one: a single one whose buttons are not to be had at its
+     * place, or two that ask for different buttons there. Nothing else can clash, since every move is possible.
      */
     Optional<Obstacle> contradiction() {
-        for (Lock.Buttons lock : locks) {
-            boolean found = false;
-            for (int stage = 0; stage < score.stages.size(); stage++) {
-                if (!speaksOf(lock, stage)) continue;
-                found = true;
-                if (states(lock, stage).isEmpty())
-                    return Optional.of(obstacle(
-                            "The lock on " + words(lock) + " cannot hold: the left hand has no such choice there.",
-                            List.of(lock)));
-            }
-            if (!found)
-                return Optional.of(obstacle(
-                        "The lock on " + words(lock) + " cannot hold: the left hand plays nothing there.",
-                        List.of(lock)));
-        }
-        for (int one = 0; one < locks.size(); one++)
-            for (int other = one + 1; other < locks.size(); other++)
-                if (clash(locks.get(one), locks.get(other)))
-                    return Optional.of(obstacle(
-                            "The locks on " + words(locks.get(one)) + " and on " + words(locks.get(other))
-                                    + " contradict each other.",
-                            List.of(locks.get(one), locks.get(other))));
-        return Optional.empty();
+        List<Lock.Buttons> clash = SmallestContradiction.among(locks, this::canHold);
+        if (clash.isEmpty()) return Optional.empty();
+        String names = clash.stream().map(Lock.Buttons::words).collect(Collectors.joining("; "));
+        String message = clash.size() > 1
+                ? "These locks contradict each other: " + names + "."
+                : "This lock cannot hold: " + names + ". "
+                        + (stages(clash.get(0)).isEmpty()
+                                ? "The left hand presses nothing there."
+                                : "The left hand has no such choice there.");
+        return Optional.of(new Obstacle(
+                "locks-contradict",
+                message,
+                clash.stream().map(lock -> "Release the lock on " + lock.words() + ".").toList()));
     }
 
-    private boolean clash(Lock.Buttons one, Lock.Buttons other) {
-        if (!one.place().equals(other.place()) || one.buttons().equals(other.buttons())) return false;
-        for (int stage = 0; stage < score.stages.size(); stage++)
-            if (speaksOf(one, stage) && speaksOf(other, stage)) return true;
-        return false;
+    private boolean canHold(List<Lock.Buttons> some) {
+        return some.stream().noneMatch(lock -> stages(lock).isEmpty())
+                && allowed(some).values().stream().noneMatch(BitSet::isEmpty);
     }
 
-    private boolean speaksOf(Lock.Buttons lock, int stage) {
-        Beat beat = score.stages.get(stage).beat();
-        return beat.place().equals(lock.place()) && lock.appliesTo(beat.pass());
+    /** Allowed states by stage, for the stages of which the locks speak. */
+    private Map<Integer, BitSet> allowed(List<Lock.Buttons> some) {
+        Map<Integer, BitSet> allowed = new TreeMap<>();
+        for (Lock.Buttons lock : some)
+            for (int stage : stages(lock)) allowed.merge(stage, states(lock, stage), LeftHandLocks::both);
+        return allowed;
+    }
+
+    private List<Integer> stages(Lock.Buttons lock) {
+        return score.at(lock.place()).stream()
+                .filter(stage -> lock.appliesTo(score.stages.get(stage).beat().pass()))
+                .toList();
     }
 
     private BitSet states(Lock.Buttons lock, int stage) {
@@ -86,18 +82,5 @@ final class LeftHandLocks {
         BitSet both = (BitSet) one.clone();
         both.and(other);
         return both;
-    }
-
-    private static Obstacle obstacle(String message, List<Lock.Buttons> locks) {
-        List<String> remedies = new ArrayList<>();
-        for (Lock.Buttons lock : locks) remedies.add("Release the lock on " + words(lock) + ".");
-        return new Obstacle("locks-contradict", message, remedies);
-    }
-
-    private static String words(Lock.Buttons lock) {
-        String buttons = String.join(" + ", lock.buttons().stream().map(Object::toString).toList());
-        String pass = lock.pass().isPresent() ? "pass " + lock.pass().getAsInt() : "every pass";
-        return buttons + " (" + pass + ", written measure " + (lock.place().measure() + 1) + ", "
-                + lock.place().offset() + " after its start)";
     }
 }

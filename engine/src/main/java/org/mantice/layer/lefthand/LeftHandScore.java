@@ -10,6 +10,7 @@ import org.mantice.layer.Places;
 import org.mantice.layer.RuleBook;
 import org.mantice.performance.Performance;
 import org.mantice.player.Player;
+import org.mantice.tune.WrittenPlace;
 
 /** The stages of the left hand with their kept numbers; making it calls the rules. */
 final class LeftHandScore {
@@ -19,11 +20,15 @@ final class LeftHandScore {
     /** What the left hand leaves out, in plain sentences. */
     final List<String> remarks;
 
+    private final Map<WrittenPlace, List<Integer>> places = new HashMap<>();
+
     private LeftHandScore(List<Stage> stages, RuleTables tables, MoveTime moveTime, List<String> remarks) {
         this.stages = List.copyOf(stages);
         this.tables = tables;
         this.moveTime = moveTime;
         this.remarks = List.copyOf(remarks);
+        for (int i = 0; i < stages.size(); i++)
+            places.computeIfAbsent(stages.get(i).beat().place(), place -> new ArrayList<>()).add(i);
     }
 
     static LeftHandScore of(Performance performance, Accordion accordion, Player player, RuleBook book) {
@@ -46,6 +51,11 @@ final class LeftHandScore {
             else stages.add(stage(stages, beat, space, tables, where));
         }
         return new LeftHandScore(stages, tables, moveTime, remarks);
+    }
+
+    /** The stages at a written place, in order of play. */
+    List<Integer> at(WrittenPlace place) {
+        return places.getOrDefault(place, List.of());
     }
 
     private static Stage stage(List<Stage> before, Beat beat, StateSpace space, RuleTables tables, String where) {

@@ -15,7 +15,7 @@ public final class BassVariety implements Rule<ButtonMoment> {
     static final int THIRD = 200;
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.bass-variety", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
+            "left-hand.bass-variety", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
 
     @Override
     public RuleInfo info() {

@@ -21,7 +21,7 @@ public final class BlindLanding implements Rule<ButtonPair> {
     private static final List<Integer> MARKED = List.of(-4, 0, 4);
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.blind-landing",
+            "left-hand.blind-landing",
             RuleSet.JUMP_COST,
             "marked buttons C, E, Ab: encyclopaedia articles on the Stradella bass; numbers: estimate");
 

@@ -16,7 +16,7 @@ public final class ChangedFinger implements Rule<ButtonPair> {
     static final int PER_FINGER = 300;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.changed-finger", RuleSet.JUMP_COST, "common practice, no source; estimate");
+            RuleInfo.of("left-hand.changed-finger", RuleSet.JUMP_COST, "common practice, no source; estimate");
 
     @Override
     public RuleInfo info() {

@@ -11,12 +11,12 @@ import org.mantice.rule.RuleSet;
 /** The counterbass row lies furthest in: the finger bends under the hand, the second and third most. */
 public final class CounterbassReach implements Rule<ButtonMoment> {
     /** Estimate; by the fourth or fifth finger. */
-    static final int OUTER_FINGER = 200;
+    static final int OUTER_FINGER = 150;
     /** Estimate; by the second or third finger. */
-    static final int INNER_FINGER = 350;
+    static final int INNER_FINGER = 300;
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.counterbass-reach",
+            "left-hand.counterbass-reach",
             RuleSet.JUMP_COST,
             "R. Stradling, rev. 2014 (the fourth finger takes the counterbass); numbers: estimate");
 

@@ -16,7 +16,7 @@ public final class CrossedFingers implements Rule<ButtonPair> {
     static final int PER_CROSSING = 500;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.crossed-fingers", RuleSet.JUMP_COST, "common practice, no source; estimate");
+            RuleInfo.of("left-hand.crossed-fingers", RuleSet.JUMP_COST, "common practice, no source; estimate");
 
     @Override
     public RuleInfo info() {

@@ -18,10 +18,10 @@ import org.mantice.rule.RuleSet;
  */
 public final class FingerMethod implements Rule<ButtonMoment> {
     /** Estimate. */
-    static final int PER_FINGER = 400;
+    static final int PER_FINGER = 600;
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.finger-method",
+            "left-hand.finger-method",
             RuleSet.JUMP_COST,
             "R. Stradling, rev. 2014 (three fingers); the others: common practice, no source; number: estimate");
 

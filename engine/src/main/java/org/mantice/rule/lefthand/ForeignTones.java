@@ -13,7 +13,7 @@ public final class ForeignTones implements Rule<ButtonMoment> {
     static final int PER_TONE = 1_200;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.foreign-tones", RuleSet.JUMP_COST, "estimate");
+            RuleInfo.of("left-hand.foreign-tones", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {

@@ -18,7 +18,7 @@ public final class HandMove implements Rule<ButtonPair> {
     static final int LEAST_MILLIS = 60;
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.hand-move",
+            "left-hand.hand-move",
             RuleSet.JUMP_COST,
             "P. M. Fitts, J. Exp. Psychology 47, 1954, in the form log2(D/W + 1) (from memory); numbers: estimate");
 

@@ -13,7 +13,7 @@ public final class ManyButtons implements Rule<ButtonMoment> {
     static final int PER_BUTTON = 500;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.many-buttons", RuleSet.JUMP_COST, "estimate");
+            RuleInfo.of("left-hand.many-buttons", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {

@@ -13,7 +13,7 @@ public final class MissingTones implements Rule<ButtonMoment> {
     static final int PER_TONE = 700;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.missing-tones", RuleSet.JUMP_COST, "estimate");
+            RuleInfo.of("left-hand.missing-tones", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {

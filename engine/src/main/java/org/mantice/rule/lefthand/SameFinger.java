@@ -16,7 +16,7 @@ public final class SameFinger implements Rule<ButtonPair> {
     static final int PER_FINGER = 350;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.same-finger", RuleSet.JUMP_COST, "common practice, no source; estimate");
+            RuleInfo.of("left-hand.same-finger", RuleSet.JUMP_COST, "common practice, no source; estimate");
 
     @Override
     public RuleInfo info() {

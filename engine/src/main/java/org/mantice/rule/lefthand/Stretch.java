@@ -14,9 +14,9 @@ public final class Stretch implements Rule<ButtonMoment> {
     /** Estimate: millipoints for each hundredth of a column beyond rest, so 500 for a whole column. */
     static final int PER_HUNDREDTH = 5;
     /** Where fingers 2 to 5 rest, in hundredths of a column above the fourth finger's place; estimates. */
-    private static final int[][] REST = {{70, 190}, {30, 115}, {-50, 50}, {-110, -40}};
+    private static final int[][] REST = {{70, 240}, {30, 115}, {-50, 50}, {-110, -40}};
 
-    private static final RuleInfo INFO = RuleInfo.of("mantice.left-hand.stretch", RuleSet.JUMP_COST, "estimate");
+    private static final RuleInfo INFO = RuleInfo.of("left-hand.stretch", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {

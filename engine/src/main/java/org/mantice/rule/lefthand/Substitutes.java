@@ -13,7 +13,7 @@ public final class Substitutes implements Rule<ButtonMoment> {
     static final int PER_REASON = 600;
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.substitutes", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
+            "left-hand.substitutes", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
 
     @Override
     public RuleInfo info() {

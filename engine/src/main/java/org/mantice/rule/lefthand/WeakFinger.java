@@ -19,7 +19,7 @@ public final class WeakFinger implements Rule<ButtonMoment> {
     static final int FOUR_ON_CHORD = 300;
 
     private static final RuleInfo INFO =
-            RuleInfo.of("mantice.left-hand.weak-finger", RuleSet.JUMP_COST, "estimate");
+            RuleInfo.of("left-hand.weak-finger", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {

@@ -11,11 +11,13 @@ import org.mantice.rule.RuleSet;
 public final class WideJump implements Rule<ButtonPair> {
     /** Common practice, no source. */
     static final int LARGE_FROM = 3;
-    /** Estimate; for each column from the third on. */
-    static final int PER_COLUMN = 250;
+    /** Estimate; for a jump of three columns. */
+    static final int LARGE = 300;
+    /** Estimate; for each column more. */
+    static final int PER_COLUMN = 150;
 
     private static final RuleInfo INFO = RuleInfo.of(
-            "mantice.left-hand.wide-jump", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
+            "left-hand.wide-jump", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
 
     @Override
     public RuleInfo info() {
@@ -29,7 +31,7 @@ public final class WideJump implements Rule<ButtonPair> {
 
     @Override
     public long cost(ButtonPair pair) {
-        return (long) PER_COLUMN * Math.max(0, pair.columns() - LARGE_FROM + 1);
+        return pair.columns() < LARGE_FROM ? 0 : LARGE + (long) PER_COLUMN * (pair.columns() - LARGE_FROM);
     }
 
     @Override
