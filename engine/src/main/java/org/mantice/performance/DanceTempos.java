@@ -63,8 +63,16 @@ final class DanceTempos {
             entry("", 72, "ballad", "ballade", "air"));
 
     private static final List<Entry> METERS = List.of(
-            entry("2/2", 88), entry("3/2", 84), entry("4/2", 84), entry("2/4", 96), entry("3/4", 132),
-            entry("4/4", 112), entry("3/8", 150), entry("6/8", 92), entry("9/8", 92), entry("12/8", 76),
+            entry("2/2", 88),
+            entry("3/2", 84),
+            entry("4/2", 84),
+            entry("2/4", 96),
+            entry("3/4", 132),
+            entry("4/4", 112),
+            entry("3/8", 150),
+            entry("6/8", 92),
+            entry("9/8", 92),
+            entry("12/8", 76),
             entry("free", 80));
 
     private static final int OTHER_METERS = 100;

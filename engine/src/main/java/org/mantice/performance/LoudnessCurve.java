@@ -101,7 +101,8 @@ final class LoudnessCurve {
     private List<Timed> timed() {
         List<Timed> marks = new ArrayList<>();
         for (int i = 0; i < starts.size(); i++)
-            for (Mark mark : tune.measure(i).marks()) marks.add(new Timed(starts.get(i).plus(mark.offset()), mark));
+            for (Mark mark : tune.measure(i).marks())
+                marks.add(new Timed(starts.get(i).plus(mark.offset()), mark));
         return marks;
     }
 
@@ -111,7 +112,8 @@ final class LoudnessCurve {
             if (marks.get(i).mark() instanceof Mark.HairpinStart start) {
                 MusicalTime from = marks.get(i).time();
                 MusicalTime end = endOf(marks, i);
-                if (from.isBefore(end)) hairpins.add(new Hairpin(from, end, start.crescendo(), targetOf(marks, i, end)));
+                if (from.isBefore(end))
+                    hairpins.add(new Hairpin(from, end, start.crescendo(), targetOf(marks, i, end)));
             }
         return hairpins;
     }
@@ -131,7 +133,8 @@ final class LoudnessCurve {
         for (Timed next : marks.subList(start + 1, marks.size())) {
             if (end.plus(REACH).isBefore(next.time())) break;
             if (next.time().isBefore(end)) continue;
-            if (next.mark() instanceof Mark.Dynamic dynamic) return STEP * dynamic.level().ordinal();
+            if (next.mark() instanceof Mark.Dynamic dynamic)
+                return STEP * dynamic.level().ordinal();
             if (next.mark() instanceof Mark.HairpinStart && end.isBefore(next.time())) break;
         }
         return -1;

@@ -28,9 +28,7 @@ final class Passes {
         for (int time = 1; time <= timesThrough; time++)
             for (int i = 0; i < starts.size(); i++) {
                 int first = (time - 1) * order.size() + starts.get(i);
-                int end = i + 1 < starts.size()
-                        ? (time - 1) * order.size() + starts.get(i + 1)
-                        : time * order.size();
+                int end = i + 1 < starts.size() ? (time - 1) * order.size() + starts.get(i + 1) : time * order.size();
                 passes.add(new Pass(passes.size() + 1, time, first, end - 1));
             }
         return passes;

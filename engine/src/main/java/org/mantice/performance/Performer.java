@@ -84,8 +84,8 @@ public final class Performer {
                 paces.computeIfAbsent(written, state::paces)
                         .forEach(pace -> clock.goOn(start.plus(pace.offset()), pace.microsPerWhole()));
                 MusicalTime length = tune.measure(written).length();
-                measures.add(new PlayedMeasure(
-                        i, pass.number(), written, occurrence, start, length, clock.micros(start)));
+                measures.add(
+                        new PlayedMeasure(i, pass.number(), written, occurrence, start, length, clock.micros(start)));
                 end = end.plus(length);
             }
     }

@@ -48,7 +48,8 @@ public final class PlayOrder {
 
     /** The order for one time through, refused if {@code timesThrough} times as many measures are too many. */
     static List<Integer> of(Tune tune, int timesThrough) {
-        List<Barlines> barlines = tune.measures().stream().map(Measure::barlines).toList();
+        List<Barlines> barlines =
+                tune.measures().stream().map(Measure::barlines).toList();
         List<Integer> order = new PlayOrder(barlines).play(MOST_MEASURES / timesThrough);
         if (order.isEmpty())
             throw new TuneException(

@@ -47,7 +47,8 @@ final class RepeatStructure {
             Ending due = null;
             for (Ending ending : endings)
                 if (ending.numbers().contains(number)
-                        && (due == null || ending.numbers().size() < due.numbers().size())) due = ending;
+                        && (due == null
+                                || ending.numbers().size() < due.numbers().size())) due = ending;
             if (due == null) throw new IllegalStateException("no ending " + number);
             return due.start();
         }
@@ -119,15 +120,15 @@ final class RepeatStructure {
     }
 
     private void place(List<Ending> extents, int base, List<Barlines> barlines) {
-        List<Ending> endings = extents.stream().map(extent -> withReturn(extent, barlines)).toList();
+        List<Ending> endings =
+                extents.stream().map(extent -> withReturn(extent, barlines)).toList();
         Ending last = endings.get(endings.size() - 1);
         boolean alone = endings.size() == 1;
         boolean onward = alone && last.returns() && last.end() + 1 < barlines.size();
         int numbers = numbersOf(endings).size();
         int total = !alone ? numbers : !last.returns() ? 1 : onward ? numbers + 1 : Math.max(2, numbers);
-        boolean afterJump = endings.stream()
-                .filter(Ending::returns)
-                .allMatch(ending -> barlines.get(ending.returnAt()).repeatAfterJump());
+        boolean afterJump = endings.stream().filter(Ending::returns).allMatch(ending -> barlines.get(ending.returnAt())
+                .repeatAfterJump());
         Group group = new Group(base, endings, total, onward, afterJump);
         for (Ending ending : endings)
             for (int i = ending.start(); i <= ending.end(); i++) {
@@ -183,10 +184,12 @@ final class RepeatStructure {
      */
     private static int endOf(int start, List<Barlines> barlines) {
         int limit = start;
-        while (limit + 1 < barlines.size() && barlines.get(limit + 1).endingStart().isEmpty()) limit++;
+        while (limit + 1 < barlines.size()
+                && barlines.get(limit + 1).endingStart().isEmpty()) limit++;
         int end = -1;
         for (int i = start; i <= limit && end < 0; i++) if (barlines.get(i).endingStop()) end = i;
-        for (int i = start; i <= limit && end < 0; i++) if (barlines.get(i).repeatEnd().isPresent()) end = i;
+        for (int i = start; i <= limit && end < 0; i++)
+            if (barlines.get(i).repeatEnd().isPresent()) end = i;
         if (end < 0) return start;
         boolean another = limit + 1 < barlines.size();
         if (!another || barlines.get(limit).repeatEnd().isEmpty()) return end;

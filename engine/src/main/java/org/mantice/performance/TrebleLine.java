@@ -84,7 +84,8 @@ final class TrebleLine {
         int next = 0;
         for (int i = 0; i < measure.melody().size(); i++) {
             MelodyEvent event = measure.melody().get(i);
-            while (next < phrases.size() && !event.offset().isBefore(phrases.get(next).offset())) {
+            while (next < phrases.size()
+                    && !event.offset().isBefore(phrases.get(next).offset())) {
                 phraseDue = true;
                 next++;
             }
@@ -116,7 +117,8 @@ final class TrebleLine {
         int first = strikes.size();
         graceStrikes(played, event, event.graces(), start, before, 1);
         List<Sound> sounds = sounds(fresh, mainEnd, end);
-        if (!sounds.isEmpty()) strike(played, event, 0, mainStart, sounds).touch = event.marks().articulations();
+        if (!sounds.isEmpty())
+            strike(played, event, 0, mainStart, sounds).touch = event.marks().articulations();
         graceStrikes(played, event, event.after(), mainEnd, after, -1);
         for (int i = first; i < strikes.size(); i++) {
             strikes.get(i).firstEvent = number;
@@ -210,11 +212,16 @@ final class TrebleLine {
 
     private TrebleMoment moment(
             int index, Strike strike, Strike next, List<PlayedNote> notes, List<Sound> down, Clock clock) {
-        MusicalTime longest = down.stream().map(sound -> sound.end).max(Comparator.naturalOrder()).orElseThrow();
+        MusicalTime longest = down.stream()
+                .map(sound -> sound.end)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
         MusicalTime end = next == null ? longest : longest.min(next.onset);
         boolean joined = next != null
                 && end.equals(next.onset)
-                && (strike.partOfEventFollows || strike.graceIndex > 0 || slurs.joins(strike.lastEvent, next.firstEvent));
+                && (strike.partOfEventFollows
+                        || strike.graceIndex > 0
+                        || slurs.joins(strike.lastEvent, next.firstEvent));
         boolean goesOn = end.isBefore(longest);
         MusicalTime duration = end.minus(strike.onset);
         MusicalTime sounding = goesOn ? duration : Touch.sounding(duration, strike.touch, joined, strike.breath);

@@ -99,8 +99,9 @@ final class WrittenState {
     }
 
     private static List<Pace> withFermatas(Measure written, List<Pace> plain) {
-        List<MelodyEvent> held =
-                written.melody().stream().filter(event -> event.marks().fermata()).toList();
+        List<MelodyEvent> held = written.melody().stream()
+                .filter(event -> event.marks().fermata())
+                .toList();
         if (held.isEmpty()) return plain;
         List<MusicalTime> cuts = new ArrayList<>();
         plain.forEach(pace -> cuts.add(pace.offset()));
@@ -112,8 +113,8 @@ final class WrittenState {
         for (MusicalTime cut : cuts.stream().sorted().distinct().toList()) {
             MusicalTime micros = plain.get(0).microsPerWhole();
             for (Pace pace : plain) if (!cut.isBefore(pace.offset())) micros = pace.microsPerWhole();
-            boolean inFermata = held.stream()
-                    .anyMatch(event -> !cut.isBefore(event.offset()) && cut.isBefore(event.end()));
+            boolean inFermata =
+                    held.stream().anyMatch(event -> !cut.isBefore(event.offset()) && cut.isBefore(event.end()));
             paces.add(new Pace(cut, inFermata ? micros.times(FERMATA) : micros));
         }
         return paces;

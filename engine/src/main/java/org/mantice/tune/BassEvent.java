@@ -23,8 +23,7 @@ public record BassEvent(
     }
 
     /** An event without a tie. */
-    public BassEvent(
-            MusicalTime offset, MusicalTime duration, List<Pitch> pitches, Optional<BassChordType> chord) {
+    public BassEvent(MusicalTime offset, MusicalTime duration, List<Pitch> pitches, Optional<BassChordType> chord) {
         this(offset, duration, pitches, chord, false);
     }
 }

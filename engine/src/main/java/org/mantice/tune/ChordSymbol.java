@@ -79,11 +79,13 @@ public record ChordSymbol(
         if (isSilent()) return kind.suffix();
         StringBuilder symbol = new StringBuilder(root.toString()).append(kind.suffix());
         for (ChordDegree degree : degrees) {
-            symbol.append('(').append(switch (degree.change()) {
-                case ADD -> "add";
-                case ALTER -> "";
-                case SUBTRACT -> "no";
-            });
+            symbol.append('(')
+                    .append(
+                            switch (degree.change()) {
+                                case ADD -> "add";
+                                case ALTER -> "";
+                                case SUBTRACT -> "no";
+                            });
             symbol.append(degree.alter() < 0 ? "b".repeat(-degree.alter()) : "#".repeat(degree.alter()));
             symbol.append(degree.value()).append(')');
         }

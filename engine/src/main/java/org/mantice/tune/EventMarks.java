@@ -22,8 +22,7 @@ public record EventMarks(
         boolean fermata,
         List<Lyric> lyrics,
         Optional<BellowsEffect> bellowsEffect) {
-    public static final EventMarks NONE =
-            new EventMarks(0, 0, Set.of(), false, false, List.of(), Optional.empty());
+    public static final EventMarks NONE = new EventMarks(0, 0, Set.of(), false, false, List.of(), Optional.empty());
 
     public EventMarks {
         articulations = ordered(articulations);

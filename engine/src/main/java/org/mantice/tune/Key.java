@@ -14,14 +14,15 @@ public record Key(int fifths, Mode mode) {
 
     /** The key note: A for no sharps and minor. */
     public NoteName tonic() {
-        return NoteName.ofFifths(fifths + switch (mode) {
-            case MINOR, AEOLIAN -> 3;
-            case DORIAN -> 2;
-            case PHRYGIAN -> 4;
-            case LYDIAN -> -1;
-            case MIXOLYDIAN -> 1;
-            case LOCRIAN -> 5;
-            case MAJOR, IONIAN, NONE -> 0;
-        });
+        return NoteName.ofFifths(fifths
+                + switch (mode) {
+                    case MINOR, AEOLIAN -> 3;
+                    case DORIAN -> 2;
+                    case PHRYGIAN -> 4;
+                    case LYDIAN -> -1;
+                    case MIXOLYDIAN -> 1;
+                    case LOCRIAN -> 5;
+                    case MAJOR, IONIAN, NONE -> 0;
+                });
     }
 }

@@ -22,15 +22,20 @@ public record Measure(
         List<Mark> marks,
         Barlines barlines) {
     public Measure {
-        melody = melody.stream().sorted(Comparator.comparing(MelodyEvent::offset)).toList();
-        chords = chords.stream().sorted(Comparator.comparing(PlacedChord::offset)).toList();
+        melody = melody.stream()
+                .sorted(Comparator.comparing(MelodyEvent::offset))
+                .toList();
+        chords = chords.stream()
+                .sorted(Comparator.comparing(PlacedChord::offset))
+                .toList();
         bass = bass.stream().sorted(Comparator.comparing(BassEvent::offset)).toList();
         marks = marks.stream().sorted(Comparator.comparing(Mark::offset)).toList();
         if (!length.isPositive()) throw new IllegalArgumentException("length is " + length + "; allowed: above 0");
         MusicalTime end = MusicalTime.ZERO;
         for (MelodyEvent event : melody) {
             if (event.offset().isBefore(end))
-                throw new IllegalArgumentException("measure " + number + ": melody events overlap at " + event.offset());
+                throw new IllegalArgumentException(
+                        "measure " + number + ": melody events overlap at " + event.offset());
             end = event.end();
         }
         if (length.isBefore(end))

@@ -23,9 +23,7 @@ public record MelodyEvent(
         if (offset.numerator() < 0) throw new IllegalArgumentException("offset is " + offset + "; allowed: 0 or more");
         if (!duration.isPositive())
             throw new IllegalArgumentException("duration is " + duration + "; allowed: above 0");
-        notes = notes.stream()
-                .sorted((a, b) -> a.pitch().compareTo(b.pitch()))
-                .toList();
+        notes = notes.stream().sorted((a, b) -> a.pitch().compareTo(b.pitch())).toList();
     }
 
     public static MelodyEvent note(MusicalTime offset, MusicalTime duration, Pitch pitch) {

@@ -12,8 +12,8 @@ public record Tempo(MusicalTime beat, int milliBeatsPerMinute) {
     public Tempo {
         if (!beat.isPositive()) throw new IllegalArgumentException("beat is " + beat + "; allowed: above 0");
         if (milliBeatsPerMinute < 5_000 || milliBeatsPerMinute > 1_000_000)
-            throw new IllegalArgumentException("tempo is " + BigDecimal.valueOf(milliBeatsPerMinute, 3)
-                    + " beats a minute; allowed: 5 to 1000");
+            throw new IllegalArgumentException(
+                    "tempo is " + BigDecimal.valueOf(milliBeatsPerMinute, 3) + " beats a minute; allowed: 5 to 1000");
     }
 
     public static Tempo quarters(int beatsPerMinute) {
@@ -29,6 +29,9 @@ public record Tempo(MusicalTime beat, int milliBeatsPerMinute) {
     /** As {@code "1/4=96"}. */
     @Override
     public String toString() {
-        return beat + "=" + BigDecimal.valueOf(milliBeatsPerMinute, 3).stripTrailingZeros().toPlainString();
+        return beat + "="
+                + BigDecimal.valueOf(milliBeatsPerMinute, 3)
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 }

@@ -31,7 +31,9 @@ public final class Transposer {
         Transposer transposer = new Transposer(semitones);
         if (semitones == 0) return tune;
         return new Tune(
-                tune.title(), tune.dance(), tune.measures().stream().map(transposer::moved).toList());
+                tune.title(),
+                tune.dance(),
+                tune.measures().stream().map(transposer::moved).toList());
     }
 
     /** The nearer way from a tune's first key to one with the given key note: -5 to 6 semitones. */
@@ -92,8 +94,8 @@ public final class Transposer {
     private List<MelodyNote> moved(List<MelodyNote> notes, Key from, Key to) {
         List<MelodyNote> moved = new ArrayList<>();
         for (MelodyNote note : notes)
-            moved.add(new MelodyNote(
-                    moved(note.pitch(), from, to), note.tiedBack(), note.tiedForward(), note.fingers()));
+            moved.add(
+                    new MelodyNote(moved(note.pitch(), from, to), note.tiedBack(), note.tiedForward(), note.fingers()));
         return moved;
     }
 
@@ -124,7 +126,8 @@ public final class Transposer {
     private ChordSymbol moved(ChordSymbol symbol, Key from, Key to) {
         if (symbol.isSilent()) return symbol;
         Optional<NoteName> bass = symbol.bass().map(name -> chordName(name, from, to));
-        return new ChordSymbol(chordName(symbol.root(), from, to), symbol.kind(), symbol.degrees(), bass, symbol.text());
+        return new ChordSymbol(
+                chordName(symbol.root(), from, to), symbol.kind(), symbol.degrees(), bass, symbol.text());
     }
 
     private static NoteName chordName(NoteName name, Key from, Key to) {

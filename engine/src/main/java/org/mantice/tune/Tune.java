@@ -29,6 +29,7 @@ public record Tune(String title, Optional<String> dance, List<Measure> measures)
     }
 
     public boolean hasBassStaff() {
-        return measures.stream().anyMatch(measure -> measure.bass().stream().anyMatch(e -> !e.pitches().isEmpty()));
+        return measures.stream().anyMatch(measure -> measure.bass().stream()
+                .anyMatch(e -> !e.pitches().isEmpty()));
     }
 }

@@ -23,8 +23,30 @@ import org.mantice.tune.Tunes;
 /** What must hold for any tune, on seeded random ones with repeats, ties, chords, tuplets, graces and tempo changes. */
 class PerformerPropertiesTest {
     private static final List<String> SIGNS = List.of(
-            "", "", "", "", "@start", "@end", "@end3", "@ending1 @end @stop", "@ending2 @stop", "@dc", "@fine", "@segno",
-            "@ds", "@coda", "@tocoda", "@double", "!tempo=77", "!tempo=131", "!p", "!ff", "!<", "!>", "!end", "!phrase");
+            "",
+            "",
+            "",
+            "",
+            "@start",
+            "@end",
+            "@end3",
+            "@ending1 @end @stop",
+            "@ending2 @stop",
+            "@dc",
+            "@fine",
+            "@segno",
+            "@ds",
+            "@coda",
+            "@tocoda",
+            "@double",
+            "!tempo=77",
+            "!tempo=131",
+            "!p",
+            "!ff",
+            "!<",
+            "!>",
+            "!end",
+            "!phrase");
     private static final List<String> MARKS =
             List.of("", "", "", "", "(", ")", "stacc", "ten", "breath", "fermata", "{D4}", "{D4;F4+A4}", "after{G4}");
     private static final List<String> CHORDS = List.of("", "", "", "\"C\"", "\"Am7\"", "\"G7/B\"", "\"N.C.\"");
@@ -127,7 +149,9 @@ class PerformerPropertiesTest {
                     int graces = event.graces().notes().size();
                     MusicalTime grace = graces == 0
                             ? MusicalTime.ZERO
-                            : MusicalTime.of(1, 32).min(event.duration().dividedBy(2L * graces)).times(graces);
+                            : MusicalTime.of(1, 32)
+                                    .min(event.duration().dividedBy(2L * graces))
+                                    .times(graces);
                     MusicalTime onset = played.start().plus(event.offset()).plus(grace);
                     assertThat(sounding).contains(onset + " " + note.pitch().midi());
                 });
@@ -145,7 +169,9 @@ class PerformerPropertiesTest {
             assertThat(span.start()).isEqualTo(end);
             assertThat(span.startMicros()).isEqualTo(micros);
             assertThat(span.start()).isGreaterThanOrEqualTo(measure.start());
-            assertThat(span.end()).isLessThanOrEqualTo(measure.start().plus(measure.length())).isGreaterThan(span.start());
+            assertThat(span.end())
+                    .isLessThanOrEqualTo(measure.start().plus(measure.length()))
+                    .isGreaterThan(span.start());
             end = span.end();
             micros = span.endMicros();
         }
@@ -192,7 +218,8 @@ class PerformerPropertiesTest {
 
             assertThat(BigInteger.valueOf(clock.micros(time)))
                     .isBetween(
-                            micros.subtract(BigDecimal.ONE).toBigInteger(), micros.add(BigDecimal.ONE).toBigInteger());
+                            micros.subtract(BigDecimal.ONE).toBigInteger(),
+                            micros.add(BigDecimal.ONE).toBigInteger());
             if (i < 8)
                 assertThat(clock.micros(time))
                         .isEqualTo(micros.setScale(0, RoundingMode.HALF_UP).longValueExact());
@@ -219,7 +246,8 @@ class PerformerPropertiesTest {
         Tune tune = Tunes.melody("3/4", text.toString());
 
         long start = System.nanoTime();
-        Performance performance = Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(20).build());
+        Performance performance = Performer.perform(
+                tune, SettingsBuilder.of(tune).timesThrough(20).build());
         long millis = (System.nanoTime() - start) / 1_000_000;
 
         System.out.println("20,000 played measures, " + performance.treble().size() + " moments: " + millis + " ms");

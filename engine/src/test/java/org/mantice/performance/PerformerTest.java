@@ -15,7 +15,11 @@ import org.mantice.tune.Tunes;
 class PerformerTest {
     private static Performance at(int quarters, Tune tune) {
         return Performer.perform(
-                tune, SettingsBuilder.of(tune).tempo(Tempo.quarters(quarters)).timesThrough(1).build());
+                tune,
+                SettingsBuilder.of(tune)
+                        .tempo(Tempo.quarters(quarters))
+                        .timesThrough(1)
+                        .build());
     }
 
     private static Performance at60(String meter, String text) {
@@ -24,7 +28,9 @@ class PerformerTest {
 
     private static List<List<Integer>> keys(Performance performance) {
         return performance.treble().stream()
-                .map(moment -> moment.notes().stream().map(note -> note.held() ? -note.midi() : note.midi()).toList())
+                .map(moment -> moment.notes().stream()
+                        .map(note -> note.held() ? -note.midi() : note.midi())
+                        .toList())
                 .toList();
     }
 
@@ -81,15 +87,13 @@ class PerformerTest {
     void a_key_held_under_three_others_stays_held() {
         Performance performance = at60("4/4", "C4~+G4 q, ~C4~+A4 q, ~C4~+B4 q, ~C4 q | C4 w");
 
-        assertThat(keys(performance))
-                .containsExactly(List.of(60, 67), List.of(-60, 69), List.of(-60, 71), List.of(60));
+        assertThat(keys(performance)).containsExactly(List.of(60, 67), List.of(-60, 69), List.of(-60, 71), List.of(60));
         assertThat(performance.treble().get(2).duration()).isEqualTo(MusicalTime.of(1, 2));
     }
 
     @Test
     void a_tie_into_a_second_ending_is_joined() {
-        Performance performance =
-                at60("2/4", "C4 q, D4~ q | @ending1 @end @stop ~D4 h | @ending2 @stop ~D4 q, E4 q");
+        Performance performance = at60("2/4", "C4 q, D4~ q | @ending1 @end @stop ~D4 h | @ending2 @stop ~D4 q, E4 q");
 
         assertThat(keys(performance)).containsExactly(List.of(60), List.of(62), List.of(60), List.of(62), List.of(64));
         assertThat(performance.treble().get(1).duration()).isEqualTo(MusicalTime.of(3, 4));
@@ -98,7 +102,8 @@ class PerformerTest {
 
     @Test
     void a_tie_that_leads_nowhere_is_no_tie() {
-        assertThat(keys(at60("2/4", "C4~ q, C4 q | R q, ~C4 q"))).containsExactly(List.of(60), List.of(60), List.of(60));
+        assertThat(keys(at60("2/4", "C4~ q, C4 q | R q, ~C4 q")))
+                .containsExactly(List.of(60), List.of(60), List.of(60));
         assertThat(keys(at60("2/4", "@start C4~ h | @end ~C4~ h"))).containsExactly(List.of(60), List.of(60));
     }
 
@@ -113,7 +118,8 @@ class PerformerTest {
 
         assertThat(onsets(performance)).containsExactly(0L, 125_000L, 250_000L, 875_000L, 1_000_000L);
         assertThat(performance.treble()).extracting(TrebleMoment::graceIndex).containsExactly(1, 2, 0, -1, 0);
-        assertThat(performance.treble()).extracting(TrebleMoment::slurredToNext)
+        assertThat(performance.treble())
+                .extracting(TrebleMoment::slurredToNext)
                 .containsExactly(true, true, true, false, false);
     }
 
@@ -130,8 +136,9 @@ class PerformerTest {
                 "4/4",
                 "C4 q, C4 q stacc, C4 q staccatissimo, C4 q ten | C4 q ( stacc, D4 q ) stacc, C4 q stacc ten, C4 q breath");
 
-        assertThat(releases(performance)).containsExactly(
-                1_000_000L, 1_500_000L, 2_250_000L, 4_000_000L, 4_750_000L, 5_500_000L, 6_750_000L, 7_750_000L);
+        assertThat(releases(performance))
+                .containsExactly(
+                        1_000_000L, 1_500_000L, 2_250_000L, 4_000_000L, 4_750_000L, 5_500_000L, 6_750_000L, 7_750_000L);
         assertThat(performance.treble().get(7).breathAfter()).isTrue();
     }
 
@@ -139,9 +146,11 @@ class PerformerTest {
     void slurs_join_moments_up_to_their_last_note() {
         Performance performance = at60("4/4", "C4 q (, D4 q, E4 q ), F4 q | G4 q ( , A4 q ) (, R q, B4 q )");
 
-        assertThat(performance.treble()).extracting(TrebleMoment::slurredToNext)
+        assertThat(performance.treble())
+                .extracting(TrebleMoment::slurredToNext)
                 .containsExactly(true, true, false, false, true, false, false);
-        assertThat(performance.treble()).extracting(TrebleMoment::endsSlur)
+        assertThat(performance.treble())
+                .extracting(TrebleMoment::endsSlur)
                 .containsExactly(false, false, true, false, false, true, true);
     }
 
@@ -175,11 +184,12 @@ class PerformerTest {
 
     @Test
     void written_tempo_changes_hold_from_their_place() {
-        Performance performance = Performer.perform(
-                Tunes.melody("2/4", "!tempo=60 C4 q, !tempo=120 D4 q | E4 h | !tempo=30 F4 h"));
+        Performance performance =
+                Performer.perform(Tunes.melody("2/4", "!tempo=60 C4 q, !tempo=120 D4 q | E4 h | !tempo=30 F4 h"));
 
-        assertThat(onsets(performance)).containsExactly(0L, 1_000_000L, 1_500_000L, 2_500_000L, 6_500_000L,
-                7_500_000L, 8_000_000L, 9_000_000L);
+        assertThat(onsets(performance))
+                .containsExactly(
+                        0L, 1_000_000L, 1_500_000L, 2_500_000L, 6_500_000L, 7_500_000L, 8_000_000L, 9_000_000L);
         assertThat(performance.settings().tempoAssumed()).isFalse();
     }
 
@@ -202,7 +212,8 @@ class PerformerTest {
     void a_repeat_goes_back_to_the_tempo_and_loudness_of_its_first_time() {
         Performance performance = at60("2/4", "!tempo=60 C4 h | @start D4 h | @end !tempo=120 !ff E4 h");
 
-        assertThat(performance.measures()).extracting(PlayedMeasure::startMicros)
+        assertThat(performance.measures())
+                .extracting(PlayedMeasure::startMicros)
                 .containsExactly(0L, 2_000_000L, 4_000_000L, 5_000_000L, 7_000_000L);
         assertThat(performance.treble()).extracting(TrebleMoment::loudness).containsExactly(400, 400, 600, 400, 600);
     }
@@ -211,9 +222,11 @@ class PerformerTest {
     void changes_of_meter_and_key_are_kept() {
         Performance performance = at60("2/4", "C4 h | @meter=3/4 @key=2 D4 h. | @meter=6/8 E4 h.");
 
-        assertThat(performance.measures()).extracting(m -> performance.meterOf(m).toString())
+        assertThat(performance.measures())
+                .extracting(m -> performance.meterOf(m).toString())
                 .containsExactly("2/4", "3/4", "6/8");
-        assertThat(performance.measures()).extracting(PlayedMeasure::startMicros)
+        assertThat(performance.measures())
+                .extracting(PlayedMeasure::startMicros)
                 .containsExactly(0L, 2_000_000L, 5_000_000L);
     }
 
@@ -221,7 +234,8 @@ class PerformerTest {
     void a_pickup_split_across_a_repeat_keeps_the_grid() {
         Performance performance = at60("2/4", "@start @pickup C4 e | D4 h | @end @pickup E4 q. | F4 h");
 
-        assertThat(performance.measures()).extracting(PlayedMeasure::startMicros)
+        assertThat(performance.measures())
+                .extracting(PlayedMeasure::startMicros)
                 .containsExactly(0L, 500_000L, 2_500_000L, 4_000_000L, 4_500_000L, 6_500_000L, 8_000_000L);
         assertThat(performance.measures()).extracting(PlayedMeasure::occurrence).containsExactly(1, 1, 1, 2, 2, 2, 1);
     }
@@ -230,8 +244,9 @@ class PerformerTest {
     void dal_segno_al_coda_in_seconds() {
         Performance performance = at60("1/4", "C4 q | @segno D4 q | @tocoda E4 q | @ds F4 q | @coda G4 q");
 
-        assertThat(keys(performance)).containsExactly(List.of(60), List.of(62), List.of(64), List.of(65), List.of(62),
-                List.of(64), List.of(67));
+        assertThat(keys(performance))
+                .containsExactly(
+                        List.of(60), List.of(62), List.of(64), List.of(65), List.of(62), List.of(64), List.of(67));
         assertThat(performance.endMicros()).isEqualTo(7_000_000L);
     }
 
@@ -239,7 +254,8 @@ class PerformerTest {
     void hairpins_lead_from_mark_to_mark_in_hundredths() {
         Performance performance = at60("4/4", "!p !< C4 q, D4 q, E4 q, F4 q | !end !f G4 q, !> A4 q, B4 q, !end C5 q");
 
-        assertThat(performance.treble()).extracting(TrebleMoment::loudness)
+        assertThat(performance.treble())
+                .extracting(TrebleMoment::loudness)
                 .containsExactly(200, 275, 350, 425, 500, 500, 450, 400);
     }
 
@@ -247,7 +263,8 @@ class PerformerTest {
     void a_hairpin_over_a_barline_goes_on_evenly() {
         Performance performance = at60("2/4", "!mf C4 q, !< D4 q | E4 q, F4 q | G4 q, !end A4 q");
 
-        assertThat(performance.treble()).extracting(TrebleMoment::loudness)
+        assertThat(performance.treble())
+                .extracting(TrebleMoment::loudness)
                 .containsExactly(400, 400, 425, 450, 475, 500);
     }
 
@@ -255,7 +272,8 @@ class PerformerTest {
     void a_phrase_begins_at_its_mark_after_a_double_bar_and_at_the_start() {
         Performance performance = at60("2/4", "C4 q, !phrase D4 q | @double E4 h | R q, F4 q | G4 h");
 
-        assertThat(performance.treble()).extracting(TrebleMoment::startsPhrase)
+        assertThat(performance.treble())
+                .extracting(TrebleMoment::startsPhrase)
                 .containsExactly(true, true, false, true, false);
     }
 
@@ -263,17 +281,21 @@ class PerformerTest {
     void chords_hold_until_the_next_and_are_cut_at_measures() {
         Performance performance = at60("2/4", "C4 h | \"C\" C4 q, \"G7\" D4 q | E4 h | \"N.C.\" R h");
 
-        assertThat(performance.harmony()).extracting(span -> span.chord().map(Object::toString).orElse("none"))
+        assertThat(performance.harmony())
+                .extracting(span -> span.chord().map(Object::toString).orElse("none"))
                 .containsExactly("none", "C", "G7", "G7", "N.C.");
-        assertThat(performance.harmony()).extracting(HarmonySpan::startMicros)
+        assertThat(performance.harmony())
+                .extracting(HarmonySpan::startMicros)
                 .containsExactly(0L, 2_000_000L, 3_000_000L, 4_000_000L, 6_000_000L);
     }
 
     @Test
     void going_back_a_measure_keeps_its_chord_and_only_a_pickup_without_one_lets_the_last_ring_on() {
-        Performance performance = at60("2/4", "@pickup C4 q | \"C\" C4 h | @start E4 h | @end \"G7\" F4 h | @dc \"F\" A4 h");
+        Performance performance =
+                at60("2/4", "@pickup C4 q | \"C\" C4 h | @start E4 h | @end \"G7\" F4 h | @dc \"F\" A4 h");
 
-        assertThat(performance.harmony()).extracting(span -> span.chord().map(Object::toString).orElse("none"))
+        assertThat(performance.harmony())
+                .extracting(span -> span.chord().map(Object::toString).orElse("none"))
                 .containsExactly("none", "C", "C", "G7", "C", "G7", "F", "F", "C", "C", "G7", "C", "G7", "F");
     }
 
@@ -288,7 +310,10 @@ class PerformerTest {
 
     @Test
     void a_written_bass_staff_is_played_with_its_ties() {
-        Tune tune = Tunes.in("2/4").melody("C4 h | C4 h").bass("C3 q, E3+G3+C3 q M | C3+E3+G3 q tie, R q").tune();
+        Tune tune = Tunes.in("2/4")
+                .melody("C4 h | C4 h")
+                .bass("C3 q, E3+G3+C3 q M | C3+E3+G3 q tie, R q")
+                .tune();
 
         Performance performance = at(60, tune);
 
@@ -333,7 +358,8 @@ class PerformerTest {
     @Test
     void each_time_through_begins_a_pass() {
         Tune tune = Tunes.melody("2/4", "C4 h | D4 h");
-        Performance performance = Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(3).build());
+        Performance performance =
+                Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(3).build());
 
         assertThat(performance.passes())
                 .containsExactly(new Pass(1, 1, 0, 1), new Pass(2, 2, 2, 3), new Pass(3, 3, 4, 5));
@@ -343,7 +369,8 @@ class PerformerTest {
     @Test
     void transposition_reaches_notes_chords_and_bass() {
         Tune tune = Tunes.in("2/4").melody("\"C\" C4 h").bass("C3 h").tune();
-        Performance performance = Performer.perform(tune, SettingsBuilder.of(tune).transposition(2).build());
+        Performance performance = Performer.perform(
+                tune, SettingsBuilder.of(tune).transposition(2).build());
 
         assertThat(keys(performance).get(0)).containsExactly(62);
         assertThat(performance.harmony().get(0).chord()).map(Object::toString).contains("D");

@@ -76,15 +76,18 @@ class PlayOrderCorpusTest {
             for (Corpus.Numbered file : Corpus.files(folder, ".mxl", ".xml", ".musicxml")) {
                 try {
                     Performance performance = Performer.perform(tune(file.path()));
-                    assertThat(performance.treble()).as(folder + " " + file.index()).isNotEmpty();
+                    assertThat(performance.treble())
+                            .as(folder + " " + file.index())
+                            .isNotEmpty();
                     performed.add(folder);
                 } catch (TuneReadException e) {
                     assertThat(folder).as("refused: " + file.index()).isNotEqualTo("mxl-leadsheets-pd");
                 }
             }
 
-        System.out.println("performed: " + performed.stream()
-                .collect(Collectors.groupingBy(folder -> folder, TreeMap::new, Collectors.counting())));
+        System.out.println("performed: "
+                + performed.stream()
+                        .collect(Collectors.groupingBy(folder -> folder, TreeMap::new, Collectors.counting())));
         assertThat(performed).contains("mxl-leadsheets-pd");
     }
 }

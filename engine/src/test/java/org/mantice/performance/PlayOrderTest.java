@@ -123,7 +123,8 @@ class PlayOrderTest {
     /** As the written description of test 45i of the public MusicXML test suite tells it. */
     @Test
     void repeats_inside_endings() {
-        assertThat(order("- ending1 start;end end;stop ending2;start;end stop -")).isEqualTo("1 2 3 3 4 1 5 5 6 7");
+        assertThat(order("- ending1 start;end end;stop ending2;start;end stop -"))
+                .isEqualTo("1 2 3 3 4 1 5 5 6 7");
     }
 
     /** As the written description of test 45e of the public MusicXML test suite tells it. */
@@ -212,8 +213,21 @@ class PlayOrderTest {
     @Test
     void any_heap_of_signs_ends() {
         List<String> words = List.of(
-                "start", "end", "end3", "ending1", "ending2", "ending1+3", "stop", "segno", "coda", "tocoda", "dc",
-                "ds", "fine", "nojump", "double");
+                "start",
+                "end",
+                "end3",
+                "ending1",
+                "ending2",
+                "ending1+3",
+                "stop",
+                "segno",
+                "coda",
+                "tocoda",
+                "dc",
+                "ds",
+                "fine",
+                "nojump",
+                "double");
         Random random = new Random(45);
         Assertions.assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
             for (int i = 0; i < 20_000; i++) {
@@ -225,7 +239,9 @@ class PlayOrderTest {
                 }
                 Tune tune = tune(String.join(" ", measures));
 
-                assertThat(PlayOrder.of(tune)).isNotEmpty().allMatch(index -> index < tune.measures().size());
+                assertThat(PlayOrder.of(tune))
+                        .isNotEmpty()
+                        .allMatch(index -> index < tune.measures().size());
             }
         });
     }

@@ -12,20 +12,22 @@ import org.mantice.tune.Tunes;
 class SettingsBuilderTest {
     private static String tempo(String meter, String dance, String title) {
         Tunes tunes = Tunes.in(meter).title(title).melody("C4 1/64");
-        return SettingsBuilder.assumed((dance.isEmpty() ? tunes : tunes.dance(dance)).tune()).tempo().toString();
+        return SettingsBuilder.assumed((dance.isEmpty() ? tunes : tunes.dance(dance)).tune())
+                .tempo()
+                .toString();
     }
 
     @Test
     void what_is_not_written_is_assumed_and_said_to_be() {
         Settings settings = SettingsBuilder.assumed(Tunes.melody("3/4", "C4 h."));
 
-        assertThat(settings).isEqualTo(new Settings(
-                Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0));
+        assertThat(settings).isEqualTo(new Settings(Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0));
     }
 
     @Test
     void what_is_written_is_not_assumed() {
-        Settings settings = SettingsBuilder.assumed(Tunes.melody("3/4", "@pickup R q | R q, !tempo=70 !p C4 h | @end C4 h."));
+        Settings settings =
+                SettingsBuilder.assumed(Tunes.melody("3/4", "@pickup R q | R q, !tempo=70 !p C4 h | @end C4 h."));
 
         assertThat(settings.tempo()).isEqualTo(Tempo.quarters(70));
         assertThat(settings.tempoAssumed()).isFalse();
@@ -72,8 +74,11 @@ class SettingsBuilderTest {
 
     @Test
     void a_tune_repeated_as_a_whole_is_played_once_through() {
-        assertThat(SettingsBuilder.assumed(Tunes.melody("2/4", "C4 h | @end D4 h")).timesThrough()).isEqualTo(1);
-        assertThat(SettingsBuilder.assumed(Tunes.melody("2/4", "C4 h | @end D4 h | E4 h | @end F4 h")).timesThrough())
+        assertThat(SettingsBuilder.assumed(Tunes.melody("2/4", "C4 h | @end D4 h"))
+                        .timesThrough())
+                .isEqualTo(1);
+        assertThat(SettingsBuilder.assumed(Tunes.melody("2/4", "C4 h | @end D4 h | E4 h | @end F4 h"))
+                        .timesThrough())
                 .isEqualTo(2);
     }
 

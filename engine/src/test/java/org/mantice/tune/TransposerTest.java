@@ -16,9 +16,15 @@ class TransposerTest {
         List<Integer> midis = new ArrayList<>();
         for (Measure measure : tune.measures()) {
             for (MelodyEvent event : measure.melody()) {
-                event.graces().notes().forEach(notes -> notes.forEach(note -> midis.add(note.pitch().midi())));
+                event.graces()
+                        .notes()
+                        .forEach(notes ->
+                                notes.forEach(note -> midis.add(note.pitch().midi())));
                 event.notes().forEach(note -> midis.add(note.pitch().midi()));
-                event.after().notes().forEach(notes -> notes.forEach(note -> midis.add(note.pitch().midi())));
+                event.after()
+                        .notes()
+                        .forEach(notes ->
+                                notes.forEach(note -> midis.add(note.pitch().midi())));
             }
             measure.bass().forEach(event -> event.pitches().forEach(pitch -> midis.add(pitch.midi())));
         }
@@ -37,18 +43,30 @@ class TransposerTest {
             Key key = new Key(random.nextInt(15) - 7, Mode.values()[random.nextInt(Mode.values().length)]);
             MelodyNote note = MelodyNote.of(randomPitch(random));
             GraceGroup grace = new GraceGroup(List.of(List.of(MelodyNote.of(randomPitch(random)))));
-            MelodyEvent event = new MelodyEvent(
-                    MusicalTime.ZERO, MusicalTime.WHOLE, List.of(note), grace, grace, EventMarks.NONE);
+            MelodyEvent event =
+                    new MelodyEvent(MusicalTime.ZERO, MusicalTime.WHOLE, List.of(note), grace, grace, EventMarks.NONE);
             ChordKind kind = ChordKind.values()[random.nextInt(ChordKind.values().length)];
             List<ChordDegree> degrees = List.of(new ChordDegree(
                     1 + random.nextInt(13), random.nextInt(3) - 1, ChordDegree.Change.values()[random.nextInt(3)]));
             ChordSymbol chord = new ChordSymbol(
-                    randomPitch(random).name(), kind, degrees, Optional.of(randomPitch(random).name()), "");
-            BassEvent bass = new BassEvent(
-                    MusicalTime.ZERO, MusicalTime.WHOLE, List.of(randomPitch(random)), Optional.empty());
+                    randomPitch(random).name(),
+                    kind,
+                    degrees,
+                    Optional.of(randomPitch(random).name()),
+                    "");
+            BassEvent bass =
+                    new BassEvent(MusicalTime.ZERO, MusicalTime.WHOLE, List.of(randomPitch(random)), Optional.empty());
             measures.add(new Measure(
-                    "" + i, MusicalTime.WHOLE, Meter.of(4, 4), key, false, List.of(event),
-                    List.of(new PlacedChord(MusicalTime.ZERO, chord)), List.of(bass), List.of(), Barlines.PLAIN));
+                    "" + i,
+                    MusicalTime.WHOLE,
+                    Meter.of(4, 4),
+                    key,
+                    false,
+                    List.of(event),
+                    List.of(new PlacedChord(MusicalTime.ZERO, chord)),
+                    List.of(bass),
+                    List.of(),
+                    Barlines.PLAIN));
         }
         return new Tune("", Optional.empty(), measures);
     }
@@ -66,7 +84,8 @@ class TransposerTest {
                 Tune moved = Transposer.transpose(tune, semitones);
                 int up = semitones;
 
-                assertThat(midis(moved)).isEqualTo(midis(tune).stream().map(midi -> midi + up).toList());
+                assertThat(midis(moved))
+                        .isEqualTo(midis(tune).stream().map(midi -> midi + up).toList());
                 assertThat(midis(Transposer.transpose(moved, -semitones))).isEqualTo(midis(tune));
             }
     }
@@ -85,7 +104,8 @@ class TransposerTest {
                     assertThat(after.pitchClasses()).isEqualTo(shifted(before.pitchClasses(), semitones));
                     if (!before.isSilent())
                         assertThat(after.bass().orElseThrow().pitchClass())
-                                .isEqualTo(Math.floorMod(before.bass().orElseThrow().pitchClass() + semitones, 12));
+                                .isEqualTo(Math.floorMod(
+                                        before.bass().orElseThrow().pitchClass() + semitones, 12));
                 }
             }
     }
@@ -99,8 +119,16 @@ class TransposerTest {
 
                 for (Measure measure : moved.measures()) {
                     assertThat(measure.key().fifths()).isBetween(-6, 6);
-                    assertThat(measure.melody().get(0).notes().get(0).pitch().name().alter()).isBetween(-1, 1);
-                    assertThat(measure.bass().get(0).pitches().get(0).name().alter()).isBetween(-1, 1);
+                    assertThat(measure.melody()
+                                    .get(0)
+                                    .notes()
+                                    .get(0)
+                                    .pitch()
+                                    .name()
+                                    .alter())
+                            .isBetween(-1, 1);
+                    assertThat(measure.bass().get(0).pitches().get(0).name().alter())
+                            .isBetween(-1, 1);
                 }
             }
     }
@@ -116,7 +144,13 @@ class TransposerTest {
                     Tune tune = Tunes.in("4/4").key(fifths).melody(pitch + " w").tune();
                     Tune moved = Transposer.transpose(tune, semitones);
 
-                    NoteName name = moved.measure(0).melody().get(0).notes().get(0).pitch().name();
+                    NoteName name = moved.measure(0)
+                            .melody()
+                            .get(0)
+                            .notes()
+                            .get(0)
+                            .pitch()
+                            .name();
                     assertThat(name.fifths() - to.fifths()).isEqualTo(place);
                 }
             }
@@ -134,13 +168,18 @@ class TransposerTest {
 
     @Test
     void chords_are_spelled_as_the_new_key_writes_them() {
-        Tune tune = Tunes.in("4/4").key(1).melody("\"G\" G4 q, \"D7/F#\" F#4 q, \"Em\" E4 q, \"Eb\" G4 q | \"N.C.\" R w").tune();
+        Tune tune = Tunes.in("4/4")
+                .key(1)
+                .melody("\"G\" G4 q, \"D7/F#\" F#4 q, \"Em\" E4 q, \"Eb\" G4 q | \"N.C.\" R w")
+                .tune();
         Tune moved = Transposer.transpose(tune, 1);
 
-        assertThat(moved.measure(0).chords()).extracting(chord -> chord.symbol().toString())
+        assertThat(moved.measure(0).chords())
+                .extracting(chord -> chord.symbol().toString())
                 .containsExactly("Ab", "Eb7/G", "Fm", "E");
         assertThat(moved.measure(1).chords().get(0).symbol()).hasToString("N.C.");
-        assertThat(moved.measure(0).melody()).extracting(event -> event.notes().get(0).pitch().toString())
+        assertThat(moved.measure(0).melody())
+                .extracting(event -> event.notes().get(0).pitch().toString())
                 .containsExactly("Ab4", "G4", "F4", "Ab4");
     }
 
@@ -148,10 +187,16 @@ class TransposerTest {
     void octaves_follow_the_letter_over_the_b_to_c_break() {
         Tune moved = Transposer.transpose(Tunes.melody("3/4", "B4 q, C5 q, Bb3 q"), 1);
 
-        assertThat(moved.measure(0).melody()).extracting(event -> event.notes().get(0).pitch().toString())
+        assertThat(moved.measure(0).melody())
+                .extracting(event -> event.notes().get(0).pitch().toString())
                 .containsExactly("C5", "Db5", "Cb4");
         assertThat(Transposer.transpose(Tunes.in("4/4").key(6).melody("E#4 w").tune(), 1)
-                        .measure(0).melody().get(0).notes().get(0).pitch())
+                        .measure(0)
+                        .melody()
+                        .get(0)
+                        .notes()
+                        .get(0)
+                        .pitch())
                 .hasToString("F#4");
     }
 

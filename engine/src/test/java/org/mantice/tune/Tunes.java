@@ -103,7 +103,15 @@ public final class Tunes {
         for (String event : text.split(",(?=\\s|$)")) event(event, draft);
         MusicalTime length = draft.pickup ? draft.offset : meter.length();
         return new Measure(
-                number, length, meter, key, draft.pickup, draft.events, draft.chords, bassEvents(bassText), draft.marks,
+                number,
+                length,
+                meter,
+                key,
+                draft.pickup,
+                draft.events,
+                draft.chords,
+                bassEvents(bassText),
+                draft.marks,
                 draft.barlines());
     }
 
@@ -134,8 +142,7 @@ public final class Tunes {
             for (String part : word.substring(6).split("\\+")) draft.endings.add(Integer.valueOf(part));
         else if (word.matches("end\\d*"))
             draft.repeatEnd = Optional.of(word.length() == 3 ? 2 : Integer.parseInt(word.substring(3)));
-        else if (!Set.of(
-                        "start", "nojump", "stop", "segno", "coda", "tocoda", "fine", "dc", "ds", "double")
+        else if (!Set.of("start", "nojump", "stop", "segno", "coda", "tocoda", "fine", "dc", "ds", "double")
                 .contains(word)) throw new IllegalArgumentException("no such sign: @" + word);
         else draft.signs.add(word);
     }
@@ -146,9 +153,10 @@ public final class Tunes {
             case ">" -> new Mark.HairpinStart(offset, false);
             case "end" -> new Mark.HairpinEnd(offset);
             case "phrase" -> new Mark.PhraseStart(offset);
-            default -> word.startsWith("tempo=")
-                    ? new Mark.TempoChange(offset, Tempo.quarters(Integer.parseInt(word.substring(6))))
-                    : new Mark.Dynamic(offset, Loudness.ofMark(word).orElseThrow());
+            default ->
+                word.startsWith("tempo=")
+                        ? new Mark.TempoChange(offset, Tempo.quarters(Integer.parseInt(word.substring(6))))
+                        : new Mark.Dynamic(offset, Loudness.ofMark(word).orElseThrow());
         };
     }
 
@@ -159,9 +167,8 @@ public final class Tunes {
         if (!match.matches()) throw new IllegalArgumentException("no chord symbol: " + text);
         for (ChordKind kind : ChordKind.values())
             if (kind.suffix().equals(match.group(3))) {
-                Optional<NoteName> bass = match.group(4) == null
-                        ? Optional.empty()
-                        : Optional.of(name(match.group(4), match.group(5)));
+                Optional<NoteName> bass =
+                        match.group(4) == null ? Optional.empty() : Optional.of(name(match.group(4), match.group(5)));
                 return new ChordSymbol(name(match.group(1), match.group(2)), kind, List.of(), bass, match.group(3));
             }
         throw new IllegalArgumentException("no such chord kind: " + text);
@@ -181,9 +188,14 @@ public final class Tunes {
         for (String one : text.split("\\+")) {
             Matcher match = PITCH.matcher(one);
             if (!match.matches()) throw new IllegalArgumentException("not understood: " + one);
-            List<Integer> fingers = match.group(6).chars().filter(Character::isDigit).mapToObj(c -> c - '0').toList();
+            List<Integer> fingers = match.group(6)
+                    .chars()
+                    .filter(Character::isDigit)
+                    .mapToObj(c -> c - '0')
+                    .toList();
             Pitch pitch = new Pitch(name(match.group(2), match.group(3)), Integer.parseInt(match.group(4)));
-            notes.add(new MelodyNote(pitch, !match.group(1).isEmpty(), !match.group(5).isEmpty(), fingers));
+            notes.add(new MelodyNote(
+                    pitch, !match.group(1).isEmpty(), !match.group(5).isEmpty(), fingers));
         }
         return notes;
     }
@@ -244,9 +256,17 @@ public final class Tunes {
                     ? Optional.of(Barlines.Jump.DA_CAPO)
                     : signs.contains("ds") ? Optional.of(Barlines.Jump.DAL_SEGNO) : Optional.empty();
             return new Barlines(
-                    signs.contains("start"), repeatEnd, !signs.contains("nojump"), endings, signs.contains("stop"),
-                    signs.contains("segno"), signs.contains("coda"), jump, signs.contains("tocoda"),
-                    signs.contains("fine"), signs.contains("double"));
+                    signs.contains("start"),
+                    repeatEnd,
+                    !signs.contains("nojump"),
+                    endings,
+                    signs.contains("stop"),
+                    signs.contains("segno"),
+                    signs.contains("coda"),
+                    jump,
+                    signs.contains("tocoda"),
+                    signs.contains("fine"),
+                    signs.contains("double"));
         }
 
         /** An event in the making. */
