@@ -23,6 +23,19 @@ public final class RightHandRules implements RuleProvider {
 
     @Override
     public List<Rule<?>> rules() {
-        return List.of();
+        return List.of(
+                new SpanOfFingers(),
+                new SpanInChord(),
+                new ReachFromPlace(),
+                new ChangeOfPlace(),
+                new ThumbPassing(),
+                new ThumbAndFiveOnBlack(),
+                new WeakFinger(),
+                new ThreeFourFive(),
+                new FourOnBlack(),
+                new FingersOnOneKey(),
+                new SlideOrLift(),
+                new RestlessHand(),
+                new AsPrinted());
     }
 }

@@ -1,0 +1,229 @@
+package org.mantice.layer.righthand;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.mantice.layer.RuleBook;
+import org.mantice.player.Taste;
+import org.mantice.rule.FingerMoment;
+import org.mantice.rule.FingerPair;
+import org.mantice.rule.FingerTriple;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleSet;
+import org.mantice.search.LayeredGraph;
+import org.mantice.search.Transition;
+
+/**
+ * The lattice of a piece: stage 0 has the postures of the first moment, every later stage the pairs of postures of the
+ * moment before and its own, so that rules may look at three moments. The rules are called once for each distinct
+ * context; what they said is kept and recombined for any taste.
+ *
+ * <p>Time and memory grow with the number of distinct contexts; a new taste costs one pass over these, and one over
+ * all moments in the search.
+ */
+final class HandLattice {
+    private final List<Rule<FingerMoment>> momentRules;
+    private final List<Rule<FingerPair>> pairRules;
+    private final List<Rule<FingerTriple>> tripleRules;
+    private final GiveWayLevels levels;
+    /** By moment. */
+    private final List<MomentTable> moments = new ArrayList<>();
+    /** By moment, from the second on. */
+    private final List<PairTable> pairs = new ArrayList<>();
+    /** By moment, from the second on: the moves that lead to it. */
+    private final List<TripleTable> moves = new ArrayList<>();
+
+    HandLattice(HandMusic music, int handSpanTenths, RuleBook book) {
+        this.momentRules = book.rules(RuleSet.FINGERING_SPAN, FingerMoment.class);
+        this.pairRules = book.rules(RuleSet.FINGERING_SPAN, FingerPair.class);
+        this.tripleRules = book.rules(RuleSet.FINGERING_SPAN, FingerTriple.class);
+        this.levels = new GiveWayLevels(book.rules(RuleSet.FINGERING_SPAN));
+        new Builder(music, handSpanTenths).build();
+    }
+
+    /** Makes the tables; forgets the steps afterwards. */
+    private final class Builder {
+        private final HandMusic music;
+        private final int handSpanTenths;
+        private final Map<Moment, MomentTable> momentTables = new HashMap<>();
+        private final Map<Junction, PairTable> pairTables = new HashMap<>();
+        private final Map<PairTable, List<FingerPair>> steps = new IdentityHashMap<>();
+        private final Map<PairTable, Map<PairTable, TripleTable>> tripleTables = new IdentityHashMap<>();
+        private final Map<PairTable, TripleTable> firstTables = new IdentityHashMap<>();
+
+        Builder(HandMusic music, int handSpanTenths) {
+            this.music = music;
+            this.handSpanTenths = handSpanTenths;
+        }
+
+        void build() {
+            for (int index = 0; index < music.size(); index++) {
+                int at = index;
+                moments.add(momentTables.computeIfAbsent(
+                        music.moment(index),
+                        moment -> new MomentTable(moment, handSpanTenths, momentRules, music.words(at))));
+                if (index > 0) addPairs(index);
+            }
+        }
+
+        private void addPairs(int index) {
+            Junction junction = music.junctionAfter(index - 1);
+            PairTable table = pairTables.get(junction);
+            if (table == null) {
+                List<FingerPair> made = new ArrayList<>();
+                table = PairTable.of(
+                        junction, moments.get(index - 1), moments.get(index), pairRules, made, music.words(index));
+                pairTables.put(junction, table);
+                steps.put(table, List.copyOf(made));
+            }
+            moves.add(index == 1 ? firstTables.computeIfAbsent(table, TripleTable::first) : triples(index, table));
+            pairs.add(table);
+        }
+
+        private TripleTable triples(int index, PairTable second) {
+            PairTable first = pairs.get(index - 2);
+            return tripleTables
+                    .computeIfAbsent(first, before -> new IdentityHashMap<>())
+                    .computeIfAbsent(
+                            second,
+                            after -> TripleTable.of(
+                                    first, steps.get(first), after, steps.get(after), tripleRules, music.words(index)));
+        }
+    }
+
+    int stages() {
+        return moments.size();
+    }
+
+    int states(int stage) {
+        return stage == 0 ? moments.get(0).postures.size() : pairs.get(stage - 1).pairs();
+    }
+
+    /** The posture of a stage's own moment in a state. */
+    int postureIndex(int stage, int state) {
+        return stage == 0 ? state : pairs.get(stage - 1).target[state];
+    }
+
+    Posture posture(int stage, int state) {
+        return moments.get(stage).postures.get(postureIndex(stage, state));
+    }
+
+    /** The posture of the moment before in a state of a later stage than the first. */
+    int postureBefore(int stage, int state) {
+        return pairs.get(stage - 1).source(state);
+    }
+
+    List<Posture> postures(int stage) {
+        return moments.get(stage).postures;
+    }
+
+    /** The state of a stage after a state of the stage before, or -1. */
+    int stateAfter(int stage, int posture, int postureBefore) {
+        return stage == 0 ? posture : pairs.get(stage - 1).pair(postureBefore, posture);
+    }
+
+    /** The lattice under a taste; calls no rule. */
+    LayeredGraph graph(Taste taste) {
+        Weighing weighing = new Weighing(taste);
+        LayeredGraph.Builder graph = LayeredGraph.builder(levels.scale());
+        for (int stage = 0; stage < stages(); stage++) {
+            Weighing.Nodes nodes = stage == 0 ? weighing.nodes(moments.get(0)) : weighing.nodes(pairs.get(stage - 1));
+            if (stage == 0) graph.first(nodes.costs());
+            else graph.next(weighing.moves(moves.get(stage - 1)), nodes.costs());
+            if (nodes.concedes()) graph.conceding(nodes.concessions());
+        }
+        return graph.build();
+    }
+
+    /** Weighted sums, made once for each table. */
+    private final class Weighing {
+        /** Costs and packed concessions of the states of a stage. */
+        private record Nodes(long[] costs, long[] concessions, boolean concedes) {}
+
+        private final long[] momentWeights;
+        private final long[] pairWeights;
+        private final long[] tripleWeights;
+        private final Map<Object, Nodes> nodes = new IdentityHashMap<>();
+        private final Map<TripleTable, Transition> transitions = new IdentityHashMap<>();
+
+        Weighing(Taste taste) {
+            momentWeights = weights(momentRules, taste);
+            pairWeights = weights(pairRules, taste);
+            tripleWeights = weights(tripleRules, taste);
+        }
+
+        private static long[] weights(List<? extends Rule<?>> rules, Taste taste) {
+            return rules.stream().mapToLong(rule -> taste.perMille(rule.info().id())).toArray();
+        }
+
+        Nodes nodes(MomentTable table) {
+            Nodes known = nodes.get(table);
+            if (known == null) {
+                known = weigh(table.postures.size(), momentRules, momentWeights, table.costs);
+                nodes.put(table, known);
+            }
+            return known;
+        }
+
+        Nodes nodes(PairTable table) {
+            Nodes known = nodes.get(table);
+            if (known == null) {
+                Nodes own = weigh(table.pairs(), pairRules, pairWeights, table.costs);
+                Nodes after = nodes(table.to);
+                for (int pair = 0; pair < table.pairs(); pair++) {
+                    own.costs[pair] = Math.addExact(own.costs[pair], after.costs[table.target[pair]]);
+                    own.concessions[pair] =
+                            levels.scale().add(own.concessions[pair], after.concessions[table.target[pair]]);
+                }
+                known = new Nodes(own.costs, own.concessions, own.concedes || after.concedes);
+                nodes.put(table, known);
+            }
+            return known;
+        }
+
+        private Nodes weigh(int states, List<? extends Rule<?>> rules, long[] weights, int[][] table) {
+            long[] costs = new long[states];
+            long[] concessions = new long[states];
+            boolean concedes = false;
+            for (int rule = 0; rule < weights.length; rule++) {
+                if (weights[rule] == 0) continue;
+                for (int state = 0; state < states; state++) {
+                    int cost = table[rule][state];
+                    if (cost == Tables.BANNED) {
+                        concessions[state] = levels.scale().add(concessions[state], levels.one(rules.get(rule)));
+                        concedes = true;
+                    } else costs[state] = Math.addExact(costs[state], weights[rule] * cost);
+                }
+            }
+            return new Nodes(costs, concessions, concedes);
+        }
+
+        Transition moves(TripleTable table) {
+            return transitions.computeIfAbsent(table, this::weigh);
+        }
+
+        private Transition weigh(TripleTable table) {
+            long[] costs = new long[table.shape.edges()];
+            long[] concessions = new long[costs.length];
+            boolean charged = false;
+            boolean concedes = false;
+            for (int rule = 0; rule < table.charges.size(); rule++) {
+                TripleTable.Charges charges = table.charges.get(rule);
+                if (tripleWeights[rule] == 0) continue;
+                for (int at = 0; at < charges.edges().length; at++) {
+                    int edge = charges.edges()[at];
+                    charged = true;
+                    if (charges.costs()[at] == Tables.BANNED) {
+                        concessions[edge] =
+                                levels.scale().add(concessions[edge], levels.one(tripleRules.get(rule)));
+                        concedes = true;
+                    } else costs[edge] = Math.addExact(costs[edge], tripleWeights[rule] * charges.costs()[at]);
+                }
+            }
+            Transition weighted = charged ? table.shape.withCosts(costs) : table.shape;
+            return concedes ? weighted.withConcessions(concessions) : weighted;
+        }
+    }
+}
