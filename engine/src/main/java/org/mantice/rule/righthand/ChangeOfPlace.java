@@ -20,7 +20,7 @@ final class ChangeOfPlace implements Rule<FingerPair> {
     private static final long PER_KEY = 150;
 
     /** A hand that opens or closes about a finger on its key has a hold. */
-    private static final long MOVE_WITH_HOLD = 350;
+    private static final long MOVE_WITH_HOLD = 200;
 
     /** Trading fingers on a struck key moves the hand as it goes, at any speed. */
     private static final long TRADE = 100;

@@ -12,7 +12,7 @@ final class ThreeFourFive implements Rule<FingerTriple> {
     private static final RuleInfo INFO = RuleInfo.of(
             "fingering.three-four-five", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, rule 7; price estimate");
 
-    private static final long IN_A_ROW = 80;
+    private static final long IN_A_ROW = 50;
     private static final int ALL_THREE = 1 << 3 | 1 << 4 | 1 << 5;
 
     @Override

@@ -16,6 +16,10 @@ final class ThumbPassing implements Rule<FingerPair> {
             "fingering.thumb-passing", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, rule 12, for the levels; distances estimate, from handbook arpeggios");
 
     private static final long PASS = 200;
+
+    /** Under a finger on a black key the thumb has room. */
+    private static final long PASS_UNDER_BLACK = 100;
+
     private static final long PER_SEMITONE = 100;
     private static final long FOURTH_FINGER = 120;
     private static final long SECOND_FINGER = 100;
@@ -53,11 +57,12 @@ final class ThumbPassing implements Rule<FingerPair> {
 
     private static long pass(FingerPair.Voice voice) {
         int finger = voice.higherFinger();
-        long cost = PASS - PER_SEMITONE * voice.span();
-        if (finger == 4) cost += FOURTH_FINGER;
-        if (finger == 2) cost += SECOND_FINGER;
         int thumb = voice.toFinger() == 1 ? voice.toKey() : voice.fromKey();
         int other = voice.toFinger() == 1 ? voice.fromKey() : voice.toKey();
+        boolean room = HandPlaces.isBlack(other) && !HandPlaces.isBlack(thumb);
+        long cost = (room ? PASS_UNDER_BLACK : PASS) - PER_SEMITONE * voice.span();
+        if (finger == 4) cost += FOURTH_FINGER;
+        if (finger == 2) cost += SECOND_FINGER;
         return HandPlaces.isBlack(thumb) && !HandPlaces.isBlack(other) ? cost + UP_TO_BLACK : cost;
     }
 }
