@@ -1,7 +1,9 @@
 package org.mantice.layer.righthand;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
 import org.mantice.layer.Shares;
@@ -17,8 +19,9 @@ import org.mantice.rule.Reasons;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleSet;
 import org.mantice.rule.Step;
+import org.mantice.search.Path;
 
-/** Asks the rules about one fingering, moment by moment: the slow path, which also knows reasons. */
+/** Makes plans, from kept numbers or by asking the rules about one fingering, and gives their reasons. */
 final class HandCharges {
     private final HandMusic music;
     private final int handSpanTenths;
@@ -31,21 +34,44 @@ final class HandCharges {
     }
 
     /** The plan of these postures, priced by the rules. */
-    RightHandPlan plan(List<Posture> postures) {
+    RightHandPlan priced(List<Posture> postures) {
         Steps steps = new Steps(postures);
-        Shares shares = new Shares(book.rules(RuleSet.FINGERING_SPAN));
-        List<Concession> concessions = new ArrayList<>();
+        Tally tally = new Tally();
         for (Rule<?> rule : book.rules(RuleSet.FINGERING_SPAN))
-            steps.each(rule, (index, cost, reasons) -> {
-                if (cost != Rule.BAN) shares.add(rule.info().id(), cost);
-                else
-                    concessions.add(new Concession(
-                            rule.info().banGivesWay().orElseThrow(),
-                            rule.info().id(),
-                            music.pass(index),
-                            music.played(index).place()));
-            });
-        return new RightHandPlan(steps.events(), shares.byRule(), concessions);
+            steps.each(rule, (index, cost, reasons) -> tally.take(rule, index, cost));
+        return tally.plan(steps);
+    }
+
+    /** The plan of a path, priced from the lattice's kept numbers. */
+    RightHandPlan kept(HandLattice lattice, Path path) {
+        List<Posture> postures = new ArrayList<>();
+        for (int stage = 0; stage < lattice.stages(); stage++) postures.add(lattice.posture(stage, path.state(stage)));
+        Tally tally = new Tally();
+        lattice.charges(path, tally::take);
+        return tally.plan(new Steps(postures));
+    }
+
+    /** Sums by rule, and what gave way. */
+    private final class Tally {
+        private final Shares shares = new Shares(book.rules(RuleSet.FINGERING_SPAN));
+        private final List<Concession> concessions = new ArrayList<>();
+
+        void take(Rule<?> rule, int index, long cost) {
+            if (cost != Rule.BAN) shares.add(rule.info().id(), cost);
+            else
+                concessions.add(new Concession(
+                        rule.info().banGivesWay().orElseThrow(),
+                        rule.info().id(),
+                        music.pass(index),
+                        music.played(index).place()));
+        }
+
+        RightHandPlan plan(Steps steps) {
+            concessions.sort(Comparator.comparingInt(Concession::pass)
+                    .thenComparing(Concession::place)
+                    .thenComparing(Concession::ruleId));
+            return new RightHandPlan(steps.events(), shares.byRule(), concessions);
+        }
     }
 
     Explanation explain(List<Posture> postures, Taste taste) {
@@ -68,7 +94,7 @@ final class HandCharges {
 
     /** What a rule charged for the step that ends at a moment. */
     private interface Charge {
-        void take(int index, long cost, java.util.function.Supplier<Reasons> reasons);
+        void take(int index, long cost, Supplier<Reasons> reasons);
     }
 
     /** The steps of one fingering. */

@@ -13,6 +13,7 @@ import org.mantice.rule.FingerTriple;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleSet;
 import org.mantice.search.LayeredGraph;
+import org.mantice.search.Path;
 import org.mantice.search.Transition;
 
 /**
@@ -122,6 +123,32 @@ final class HandLattice {
     /** The state of a stage after a state of the stage before, or -1. */
     int stateAfter(int stage, int posture, int postureBefore) {
         return stage == 0 ? posture : pairs.get(stage - 1).pair(postureBefore, posture);
+    }
+
+    /** What a rule charged for the step that ends at a stage. */
+    interface Charge {
+        void take(Rule<?> rule, int stage, long cost);
+    }
+
+    /** What every rule charges along a path, from the kept numbers: rule by rule in order of reach, stage by stage. */
+    void charges(Path path, Charge charge) {
+        for (int rule = 0; rule < momentRules.size(); rule++)
+            for (int stage = 0; stage < stages(); stage++)
+                take(charge, momentRules.get(rule), stage, moments.get(stage)
+                        .costs[rule][postureIndex(stage, path.state(stage))]);
+        for (int rule = 0; rule < pairRules.size(); rule++)
+            for (int stage = 1; stage < stages(); stage++)
+                take(charge, pairRules.get(rule), stage, pairs.get(stage - 1).costs[rule][path.state(stage)]);
+        for (int rule = 0; rule < tripleRules.size(); rule++)
+            for (int stage = 2; stage < stages(); stage++) {
+                TripleTable table = moves.get(stage - 1);
+                int edge = table.shape.edge(path.state(stage - 1), path.state(stage));
+                take(charge, tripleRules.get(rule), stage, table.charges.get(rule).at(edge));
+            }
+    }
+
+    private static void take(Charge charge, Rule<?> rule, int stage, int stored) {
+        if (stored != 0) charge.take(rule, stage, stored == Tables.BANNED ? Rule.BAN : stored);
     }
 
     /** The lattice under a taste; calls no rule. */

@@ -3,6 +3,7 @@ package org.mantice.layer.righthand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicReference;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
@@ -10,7 +11,6 @@ import org.mantice.layer.Layer;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
-import org.mantice.layer.SmallestContradiction;
 import org.mantice.performance.Performance;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.Lock;
@@ -20,6 +20,9 @@ import org.mantice.plan.VariationPlan;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
 import org.mantice.rule.RuleSet;
+import org.mantice.search.BestThrough;
+import org.mantice.search.Conflict;
+import org.mantice.search.DifferentPath;
 import org.mantice.search.LayeredGraph;
 import org.mantice.search.Path;
 import org.mantice.search.ShortestPaths;
@@ -33,7 +36,7 @@ import org.mantice.tune.WrittenPlace;
  *
  * <p>Made once for a piece, which calls the rules; safe for use by several threads.
  */
-public final class RightHandLayer {
+public final class RightHandLayer implements Layer<RightHandPlan> {
     private record Weighed(Taste taste, LayeredGraph graph) {}
 
     private final HandMusic music;
@@ -59,44 +62,97 @@ public final class RightHandLayer {
                 : Optional.empty();
     }
 
-
+    @Override
     public RuleSet ruleSet() {
         return RuleSet.FINGERING_SPAN;
     }
 
-
+    @Override
     public Outcome<RightHandPlan> best(Question question) {
         if (lattice.isEmpty()) return new Outcome.Impossible<>(obstacles);
         List<Lock.Finger> locks = FingerLocks.of(question.locks());
         Optional<Obstacle> lost = fingerLocks().lost(locks);
-        if (lost.isPresent()) return new Outcome.Impossible<>(List.of(lost.get()));
+        if (lost.isPresent()) return impossible(lost.get());
         ShortestPaths paths = paths(question, locks);
-        if (!paths.feasible()) return contradiction(question, locks);
+        if (!paths.feasible()) return contradiction(question.taste(), locks);
         List<RightHandPlan> plans = new ArrayList<>();
-        for (Path path : paths.best(question.count())) plans.add(charges.plan(postures(path)));
+        for (Path path : paths.best(question.count())) plans.add(charges.kept(lattice.orElseThrow(), path));
         return new Outcome.Found<>(plans, true);
     }
 
+    /**
+     * Further plans, one after the other, each apart from all given and found before it. A difference is a moment with
+     * another finger, or a change of hand place in one plan that the other does not make there.
+     */
+    @Override
+    public Outcome<RightHandPlan> apart(Question question, List<RightHandPlan> from, int decisions) {
+        if (lattice.isEmpty()) return new Outcome.Impossible<>(obstacles);
+        List<Lock.Finger> locks = FingerLocks.of(question.locks());
+        ShortestPaths paths = paths(question, locks);
+        if (!paths.feasible()) return best(question);
+        List<DifferentPath.Requirement> requirements = new ArrayList<>();
+        for (RightHandPlan plan : from) requirements.add(apartFrom(plan, decisions));
+        List<RightHandPlan> found = new ArrayList<>();
+        boolean proven = true;
+        while (found.size() < question.count()) {
+            DifferentPath.Answer answer =
+                    DifferentPath.best(paths, requirements, LayeredGraph.LARGEST_TOTAL, question.cancelled());
+            proven &= answer.proven();
+            if (answer.path().isEmpty()) break;
+            RightHandPlan plan = charges.kept(lattice.orElseThrow(), answer.path().get());
+            found.add(plan);
+            requirements.add(apartFrom(plan, decisions));
+        }
+        return found.isEmpty()
+                ? impossible(new Obstacle(
+                        "no-other-plan",
+                        "No other fingering differs in " + decisions + " decisions or more.",
+                        List.of("Free a lock.")))
+                : new Outcome.Found<>(found, proven);
+    }
 
+    private DifferentPath.Requirement apartFrom(RightHandPlan plan, int decisions) {
+        return new DifferentPath.Requirement(new HandDifference(lattice.orElseThrow(), plan), decisions);
+    }
+
+    @Override
+    public List<Choice> choicesAt(Question question, int pass, WrittenPlace place) {
+        if (lattice.isEmpty()) return List.of();
+        ShortestPaths paths = paths(question, FingerLocks.of(question.locks()));
+        Optional<Path> best = paths.best();
+        if (best.isEmpty()) return List.of();
+        BestThrough through = BestThrough.of(paths, question.cancelled());
+        HandChoices choices = new HandChoices(lattice.orElseThrow(), through, best.get());
+        for (int stage : fingerLocks().stages(OptionalInt.of(pass), place)) choices.add(stage, pass, place);
+        return choices.bestFirst();
+    }
+
+    @Override
     public Explanation explain(RightHandPlan plan, Taste taste) {
         return charges.explain(postures(plan), taste);
     }
 
-
+    @Override
     public RightHandPlan rescore(RightHandPlan plan) {
-        return charges.plan(postures(plan));
+        return charges.priced(postures(plan));
     }
 
-    private Outcome<RightHandPlan> contradiction(Question question, List<Lock.Finger> locks) {
-        List<Lock.Finger> core =
-                SmallestContradiction.among(locks, some -> paths(question, some).feasible());
-        String words = String.join(" and ", core.stream().map(Lock::words).toList());
-        return new Outcome.Impossible<>(List.of(new Obstacle(
+    private Outcome<RightHandPlan> contradiction(Taste taste, List<Lock.Finger> locks) {
+        Conflict conflict = Conflict.among(
+                graph(taste),
+                locks.stream().map(lock -> fingerLocks().restriction(List.of(lock))).toList());
+        String words = String.join(
+                " and ", conflict.locks().stream().map(index -> locks.get(index).words()).toList());
+        return impossible(new Obstacle(
                 "locks-contradict",
-                core.size() == 1
+                conflict.locks().size() == 1
                         ? "This lock cannot be met by any hand: " + words + "."
                         : "These locks contradict each other: " + words + ".",
-                List.of("Free one of them."))));
+                List.of("Free one of them.")));
+    }
+
+    private static Outcome<RightHandPlan> impossible(Obstacle obstacle) {
+        return new Outcome.Impossible<>(List.of(obstacle));
     }
 
     private FingerLocks fingerLocks() {
@@ -114,13 +170,6 @@ public final class RightHandLayer {
         LayeredGraph graph = lattice.orElseThrow().graph(taste);
         lastWeighed.set(Optional.of(new Weighed(taste, graph)));
         return graph;
-    }
-
-    private List<Posture> postures(Path path) {
-        List<Posture> postures = new ArrayList<>();
-        for (int stage = 0; stage < music.size(); stage++)
-            postures.add(lattice.orElseThrow().posture(stage, path.state(stage)));
-        return postures;
     }
 
     private List<Posture> postures(RightHandPlan plan) {

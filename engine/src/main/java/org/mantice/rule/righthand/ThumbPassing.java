@@ -20,8 +20,11 @@ final class ThumbPassing implements Rule<FingerPair> {
     /** Under a finger on a black key the thumb has room. */
     private static final long PASS_UNDER_BLACK = 100;
 
-    private static final long PER_SEMITONE = 100;
-    private static final long FOURTH_FINGER = 120;
+    private static final long PER_SEMITONE = 140;
+
+    /** The fourth finger reaches less far, and less with every semitone. */
+    private static final long FOURTH_PER_SEMITONE = 120;
+
     private static final long SECOND_FINGER = 100;
     private static final long UP_TO_BLACK = 400;
 
@@ -61,7 +64,7 @@ final class ThumbPassing implements Rule<FingerPair> {
         int other = voice.toFinger() == 1 ? voice.fromKey() : voice.toKey();
         boolean room = HandPlaces.isBlack(other) && !HandPlaces.isBlack(thumb);
         long cost = (room ? PASS_UNDER_BLACK : PASS) - PER_SEMITONE * voice.span();
-        if (finger == 4) cost += FOURTH_FINGER;
+        if (finger == 4) cost -= FOURTH_PER_SEMITONE * voice.span();
         if (finger == 2) cost += SECOND_FINGER;
         return HandPlaces.isBlack(thumb) && !HandPlaces.isBlack(other) ? cost + UP_TO_BLACK : cost;
     }
