@@ -1,6 +1,7 @@
 package org.mantice.search;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 import org.mantice.search.StrokeLattice.Shift;
 import org.mantice.search.StrokeLattice.Start;
 
@@ -15,8 +16,14 @@ final class StrokeBound {
     /** More than any cost; sums with it do not overflow. */
     static final long UNREACHABLE = Long.MAX_VALUE / 2;
 
-    /** Largest number of entries of the table; groups take several cells where it would have more. Estimate: 48 MB. */
-    private static final int LARGEST_TABLE = 6_000_000;
+    /** Largest number of entries of the table. Estimate: 32 MB. */
+    private static final int LARGEST_TABLE = 4_000_000;
+
+    /** Steps of the innermost loop that are worth a finer grouping. Estimate: 60 ms. */
+    private static final long WORTHWHILE_STEPS = 60_000_000;
+
+    /** Finer groups than this seldom save any label. Estimate. */
+    private static final int MOST_GROUPS = 800;
 
     private final StrokeTables tables;
     private final boolean giving;
@@ -43,25 +50,24 @@ final class StrokeBound {
     private int[] aheadFrom = new int[0];
     private int[] aheadTo = new int[0];
 
-    StrokeBound(StrokeTables tables, boolean giving, int[] differences, int depth, StrokeQuery query) {
+    StrokeBound(
+            StrokeTables tables, boolean giving, int[] differences, int depth, BooleanSupplier cancelled) {
         this.tables = tables;
         this.giving = giving;
         this.differences = differences;
         this.depth = depth;
-        int rows = Math.multiplyExact(2 * tables.strokes(), depth * (giving ? 2 : 1));
-        int most = Math.max(1, LARGEST_TABLE / Math.max(1, rows));
-        int perGroup = (tables.cells + most - 1) / most;
-        this.groups = (tables.cells + perGroup - 1) / perGroup;
-        this.groupFirst = new int[groups + 1];
+        this.groupFirst = borders(groupsWanted());
+        this.groups = groupFirst.length - 1;
         this.groupOf = new int[tables.capacity + 1];
-        group(perGroup);
+        for (int group = 0; group < groups; group++)
+            Arrays.fill(groupOf, groupFirst[group], groupFirst[group + 1], group);
         this.cost = new long[2 * tables.strokes() * depth * groups];
         this.gives = giving ? new long[cost.length] : null;
         this.endCost = new long[2 * tables.places * groups];
         this.endGives = new long[endCost.length];
         fillEnds();
         for (int place = tables.lastPlace(); place > 0; place--) {
-            Cancellation.check(query.cancelled());
+            Cancellation.check(cancelled);
             fillPlace(place);
         }
         lookAhead(0);
@@ -97,24 +103,45 @@ final class StrokeBound {
         return (move * depth + missing) * groups;
     }
 
-    private void group(int perGroup) {
-        for (int group = 0; group < groups; group++) groupFirst[group] = tables.firstLevel[group * perGroup];
-        groupFirst[groups] = tables.capacity + 1;
-        for (int group = 0; group < groups; group++)
-            Arrays.fill(groupOf, groupFirst[group], groupFirst[group + 1], group);
+    /** As many as the cells, more where that costs little time, fewer where the table would be too large. */
+    private int groupsWanted() {
+        long rows = 2L * tables.strokes() * depth * (giving ? 2 : 1);
+        long steps = 2L * tables.pairCost.length * depth * (giving ? 2 : 1);
+        long worthwhile = Math.min(MOST_GROUPS, WORTHWHILE_STEPS / Math.max(1, steps));
+        return (int) Math.max(1, Math.min(Math.max(tables.cells, worthwhile), LARGEST_TABLE / Math.max(1, rows)));
+    }
+
+    /** Lowest level of about {@code count} groups, each a whole number of cells or a part of one. */
+    private int[] borders(int count) {
+        int perGroup = (tables.cells + count - 1) / count;
+        int parts = Math.max(1, count / tables.cells);
+        int[] borders = new int[tables.cells * parts + 1];
+        int size = 0;
+        for (int cell = 0; cell < tables.cells; cell += perGroup) {
+            int low = tables.firstLevel[cell];
+            int levels = tables.firstLevel[Math.min(cell + perGroup, tables.cells)] - low;
+            int into = Math.min(parts, levels);
+            for (int part = 0; part < into; part++) borders[size++] = low + (int) ((long) levels * part / into);
+        }
+        borders[size++] = tables.capacity + 1;
+        return Arrays.copyOf(borders, size);
     }
 
     private void fillEnds() {
         Arrays.fill(endCost, UNREACHABLE);
-        for (int at = 2; at < 2 * tables.places; at++)
-            for (int cell = 0; cell < tables.cells; cell++) {
-                long one = tables.endCost[at * tables.cells + cell];
-                long given = tables.endGives[at * tables.cells + cell];
-                int to = at * groups + groupOf[tables.firstLevel[cell]];
-                if (one < 0 || !open(given) || !better(given, one, endGives[to], endCost[to])) continue;
-                endCost[to] = one;
-                endGives[to] = given;
-            }
+        for (int at = 2; at < 2 * tables.places; at++) for (int group = 0; group < groups; group++) fillEnd(at, group);
+    }
+
+    private void fillEnd(int at, int group) {
+        int to = at * groups + group;
+        int last = tables.cellOf[groupFirst[group + 1] - 1];
+        for (int cell = tables.cellOf[groupFirst[group]]; cell <= last; cell++) {
+            long one = tables.endCost[at * tables.cells + cell];
+            long given = tables.endGives[at * tables.cells + cell];
+            if (one < 0 || !open(given) || !better(given, one, endGives[to], endCost[to])) continue;
+            endCost[to] = one;
+            endGives[to] = given;
+        }
     }
 
     /** Less conceded, or as little and cheaper; whatever is reachable is better than what is not. */
@@ -226,8 +253,10 @@ final class StrokeBound {
         long[] here = cost;
         int base = slot * groups;
         for (int group = aheadFrom[slot], end = aheadTo[slot]; group < end; group++) {
-            long one = own + ahead[base + group];
-            if (one < here[row + group]) here[row + group] = one;
+            long before = here[row + group];
+            long change = own + ahead[base + group] - before;
+            // The smaller of the two without a branch, which the compiler can do for several groups at once.
+            here[row + group] = before + (change & change >> 63);
         }
     }
 

@@ -25,7 +25,7 @@ final class StrokeGrid {
     private final boolean giving;
     private final int[] differences;
     private final int depth;
-    private final StrokeBound bound;
+    private final CombinedBound bound;
     private final StrokeQuery query;
     private final int cells;
     /** By {@code (move * depth + missing) * cells + cell}; an empty slot costs {@link StrokeBound#UNREACHABLE}. */
@@ -37,7 +37,7 @@ final class StrokeGrid {
     private final int[] shift;
 
     StrokeGrid(
-            StrokeTables tables, boolean giving, int[] differences, int depth, StrokeBound bound, StrokeQuery query) {
+            StrokeTables tables, boolean giving, int[] differences, int depth, CombinedBound bound, StrokeQuery query) {
         this.tables = tables;
         this.giving = giving;
         this.differences = differences;

@@ -3,6 +3,7 @@ package org.mantice.search;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.mantice.search.StrokeLattice.Direction;
 import org.mantice.search.StrokePlan.Stroke;
 
@@ -17,11 +18,13 @@ import org.mantice.search.StrokePlan.Stroke;
  * {@link StrokeAnswer#proven} tells how many plans are the best, and {@link StrokeAnswer#gap} how far the rest may be
  * from it.
  *
- * <p>The tables are made once; queries with other counts, differences, limits and budgets use them again. Immutable.
+ * <p>The tables and the bound are made once; queries with other counts, differences, limits and budgets use them again.
+ * To the outside immutable, and safe for several threads.
  */
 public final class StrokeSearch {
     private final StrokeTables tables;
     private final List<StrokeLattice.Start> starts;
+    private final StrokeBound[] plainBounds = new StrokeBound[2];
 
     private StrokeSearch(StrokeLattice lattice) {
         tables = new StrokeTables(lattice);
@@ -51,6 +54,13 @@ public final class StrokeSearch {
         return new Run(query, true).answer();
     }
 
+    /** The bound that all queries share, made when it is first needed. */
+    private synchronized StrokeBound plainBound(boolean giving, BooleanSupplier cancelled) {
+        int index = giving ? 1 : 0;
+        if (plainBounds[index] == null) plainBounds[index] = new StrokeBound(tables, giving, null, 1, cancelled);
+        return plainBounds[index];
+    }
+
     /** One search, with or without concessions. */
     private final class Run {
         /** Labels taken between two looks at the cancellation. */
@@ -60,7 +70,7 @@ public final class StrokeSearch {
         private final boolean giving;
         private final int[] differences;
         private final int depth;
-        private final StrokeBound bound;
+        private final CombinedBound bound;
         private final LabelQueue labels = new LabelQueue();
         private final LabelCounts taken = new LabelCounts();
         private final List<StrokePlan> found = new ArrayList<>();
@@ -70,7 +80,10 @@ public final class StrokeSearch {
             this.giving = giving;
             this.depth = query.leastDifferences() + 1;
             this.differences = depth == 1 ? null : differences();
-            this.bound = new StrokeBound(tables, giving, differences, depth, query);
+            StrokeBound counting = depth == 1
+                    ? null
+                    : new StrokeBound(tables, giving, differences, depth, query.cancelled());
+            this.bound = new CombinedBound(plainBound(giving, query.cancelled()), counting);
         }
 
         StrokeAnswer answer() {
