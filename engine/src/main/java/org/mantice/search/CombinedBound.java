@@ -33,7 +33,8 @@ final class CombinedBound {
     }
 
     long startGives(int start) {
-        return counting == null ? plain.startGives(start) : Math.max(plain.startGives(start), counting.startGives(start));
+        long gives = plain.startGives(start);
+        return counting == null ? gives : Math.max(gives, counting.startGives(start));
     }
 
     /** The cost of the higher of two pairs of concessions and cost; what is unreachable for one is so altogether. */
