@@ -28,13 +28,13 @@ final class AttributesReader {
         node.children("key").filter(AttributesReader::isForTopStaff).forEach(this::readKey);
         node.children("time").filter(AttributesReader::isForTopStaff).forEach(this::readMeter);
         node.children("clef")
-                .forEach(clef -> state.clefs.putIfAbsent(Numbers.integer(clef.attribute("number"), 1), clef.text("sign")));
+                .forEach(clef ->
+                        state.clefs.putIfAbsent(Numbers.integer(clef.attribute("number"), 1), clef.text("sign")));
         node.children("transpose").forEach(this::readTransposition);
         node.children("measure-style")
                 .flatMap(style -> style.children("measure-repeat"))
-                .forEach(repeat -> state.measuresRepeated = repeat.attribute("type").equals("stop")
-                        ? 0
-                        : Math.max(1, Numbers.integer(repeat.text(), 1)));
+                .forEach(repeat -> state.measuresRepeated =
+                        repeat.attribute("type").equals("stop") ? 0 : Math.max(1, Numbers.integer(repeat.text(), 1)));
         if (!key.equals(state.writtenKey)) changed.add("key change");
         if (!meter.equals(state.meter)) changed.add("change of meter");
         return changed;
@@ -82,7 +82,8 @@ final class AttributesReader {
         try {
             state.meter = Optional.of(meter(beats, units));
         } catch (IllegalArgumentException e) {
-            String shown = beats.get(0).text() + "/" + (units.isEmpty() ? "" : units.get(0).text());
+            String shown = beats.get(0).text() + "/"
+                    + (units.isEmpty() ? "" : units.get(0).text());
             findings.add(Finding.of(SkippedWhat.METER, shown));
         }
     }
@@ -115,7 +116,6 @@ final class AttributesReader {
         if (Math.abs(octaves) > 5) octaves = 0;
         int diatonic = Numbers.integer(node.text("diatonic"), Transposition.diatonicOf(chromatic));
         if (Math.abs(7L * chromatic - 12L * diatonic) > 20) diatonic = Transposition.diatonicOf(chromatic);
-        state.transpose(
-                Numbers.integer(node.attribute("number"), 0), Transposition.of(diatonic, chromatic, octaves));
+        state.transpose(Numbers.integer(node.attribute("number"), 0), Transposition.of(diatonic, chromatic, octaves));
     }
 }

@@ -26,7 +26,8 @@ final class BarlineReader {
                 node.text("bar-style"),
                 repeat.map(sign -> sign.attribute("direction")).orElse(""),
                 repeat.map(sign -> sign.attribute("times")).orElse(""),
-                repeat.filter(sign -> !sign.attribute("after-jump").equals("no")).isPresent(),
+                repeat.filter(sign -> !sign.attribute("after-jump").equals("no"))
+                        .isPresent(),
                 node.child("ending").map(BarlineReader::ending),
                 node.has("segno") || !node.attribute("segno").isEmpty(),
                 node.has("coda") || !node.attribute("coda").isEmpty(),

@@ -41,8 +41,10 @@ final class BassStaff {
 
     List<BassEvent> read(ScoreMeasure measure, VoicePicker voices, MusicalTime length) {
         List<Struck> struck = new ArrayList<>();
-        for (Voice voice : voices.voices()) if (holds(voice)) struck.addAll(events(measure, voices.notes(voice), length));
-        for (ScoreSign sign : measure.signs()) if (sign instanceof ScoreSign.Letter letter) place(measure, letter, struck);
+        for (Voice voice : voices.voices())
+            if (holds(voice)) struck.addAll(events(measure, voices.notes(voice), length));
+        for (ScoreSign sign : measure.signs())
+            if (sign instanceof ScoreSign.Letter letter) place(measure, letter, struck);
         List<BassEvent> events = new ArrayList<>();
         for (Struck each : struck) {
             List<Pitch> pitches = each.pitches();
@@ -57,7 +59,7 @@ final class BassStaff {
     /** One stroke of the left hand while it is put together. */
     private static final class Struck {
         private final MusicalTime onset;
-        private MusicalTime duration;
+        private final MusicalTime duration;
         private final List<ScoreNote> notes = new ArrayList<>();
         private Optional<BassChordType> letter = Optional.empty();
 
@@ -72,11 +74,6 @@ final class BassStaff {
                     .sorted()
                     .distinct()
                     .toList();
-        }
-
-        private boolean isHeldInto(List<ScoreNote> next) {
-            return notes.stream().allMatch(ScoreNote::tieStart)
-                    && next.stream().allMatch(note -> note.pitch().isPresent() && pitches().contains(note.pitch().get()));
         }
     }
 
@@ -93,8 +90,6 @@ final class BassStaff {
             MusicalTime duration = note.duration().min(length.minus(note.onset()));
             if (note.inChord() && last != null && last.onset.equals(note.onset())) last.notes.add(note);
             else if (!duration.isPositive()) report.addAt(measure.number(), SkippedWhat.NOTE_WITHOUT_LENGTH);
-            else if (last != null && last.onset.plus(last.duration).equals(note.onset()) && last.isHeldInto(List.of(note)))
-                hold(measure, last, duration);
             else {
                 Struck next = new Struck(note.onset(), duration);
                 next.notes.add(note);
@@ -108,11 +103,6 @@ final class BassStaff {
     private static SkippedWhat whatIsNoBassNote(ScoreNote note) {
         if (note.cue()) return SkippedWhat.CUE_NOTES;
         return note.isGrace() ? SkippedWhat.LOST_GRACE : SkippedWhat.UNPITCHED_NOTES;
-    }
-
-    private void hold(ScoreMeasure measure, Struck last, MusicalTime duration) {
-        last.duration = last.duration.plus(duration);
-        report.addAt(measure.number(), SkippedWhat.TIED_BASS_JOINED);
     }
 
     private static Optional<BassChordType> letterUnder(Struck struck) {

@@ -24,9 +24,8 @@ final class BellowsEffects {
                 .flatMap(measure -> measure.signs().stream()
                         .filter(sign -> sign instanceof ScoreSign.Effect || sign instanceof ScoreSign.EffectEnd)
                         .map(sign -> new Place(measure.index(), sign.onset(), sign)))
-                .sorted((a, b) -> a.measure != b.measure
-                        ? Integer.compare(a.measure, b.measure)
-                        : a.onset.compareTo(b.onset))
+                .sorted((a, b) ->
+                        a.measure != b.measure ? Integer.compare(a.measure, b.measure) : a.onset.compareTo(b.onset))
                 .toList();
         for (int i = 0; i < places.size(); i++)
             if (places.get(i).sign instanceof ScoreSign.Effect effect) {

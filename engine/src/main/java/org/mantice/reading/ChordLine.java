@@ -30,7 +30,10 @@ final class ChordLine {
                 if (sign instanceof ScoreSign.NoChord none) here.add(noChord(none.onset()));
             });
             here.addAll(early);
-            early = here.stream().filter(chord -> isAtEnd(measure, chord)).map(chord -> chord.at(MusicalTime.ZERO)).toList();
+            early = here.stream()
+                    .filter(chord -> isAtEnd(measure, chord))
+                    .map(chord -> chord.at(MusicalTime.ZERO))
+                    .toList();
             here.removeIf(chord -> isAtEnd(measure, chord));
             all.add(place(measure, here));
         }

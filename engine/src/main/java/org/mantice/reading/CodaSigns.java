@@ -8,9 +8,9 @@ import org.mantice.reading.ScoreSign.Order;
 import org.mantice.tune.MusicalTime;
 
 /**
- * Tells the two meanings of the coda sign apart: words and playback say which; of signs alone, the last one is where the
- * coda begins and those before are where one leaves for it. A single sign before the last jump is where one leaves, and
- * the coda begins after that jump.
+ * Tells the two meanings of the coda sign apart: words and playback say which; of signs alone, the last one is where
+ * the coda begins and those before are where one leaves for it. A single sign before the last jump is where one
+ * leaves, and the coda begins after that jump.
  */
 final class CodaSigns {
     /**

@@ -21,7 +21,8 @@ final class DirectionReader {
     }
 
     List<ScoreSign> read(XmlNode direction) {
-        List<XmlNode> types = direction.children("direction-type")
+        List<XmlNode> types = direction
+                .children("direction-type")
                 .flatMap(type -> type.children().stream())
                 .toList();
         Optional<XmlNode> sound = direction.child("sound");
@@ -117,7 +118,8 @@ final class DirectionReader {
     }
 
     private void readTempo(List<XmlNode> types, String quarters) {
-        List<XmlNode> metronomes = types.stream().filter(node -> node.is("metronome")).toList();
+        List<XmlNode> metronomes =
+                types.stream().filter(node -> node.is("metronome")).toList();
         signs.addAll(new TempoReader(onset).read(metronomes, quarters));
     }
 

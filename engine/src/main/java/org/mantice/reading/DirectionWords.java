@@ -12,7 +12,8 @@ import org.mantice.tune.MusicalTime;
 final class DirectionWords {
     private static final Pattern DA_CAPO = words("d\\. ?c\\.?(?!\\w).*|dc( al .*)?|da capo.*");
     private static final Pattern DAL_SEGNO = words("d\\. ?s\\.?(?!\\w).*|ds( al .*)?|(dal|del) segno.*");
-    private static final Pattern TO_CODA = words("(al|to|da|alla|zur)( the)? coda\\b.*|to \uD834\uDD0C|al \uD834\uDD0C");
+    private static final Pattern TO_CODA =
+            words("(al|to|da|alla|zur)( the)? coda\\b.*|to \uD834\uDD0C|al \uD834\uDD0C");
     private static final Pattern CODA = words("(the )?coda|\uD834\uDD0C( coda)?");
     private static final Pattern CODA_GLYPH = words("\uD834\uDD0C|\uE048");
     private static final Pattern SEGNO_GLYPH = words("segno|\uD834\uDD0B|\uE047");
@@ -49,7 +50,8 @@ final class DirectionWords {
         Optional<BellowsEffect> effect = effect(text);
         if (effect.isPresent()) return List.of(new ScoreSign.Effect(onset, effect.get()));
         Optional<BassChordType> letter = staff > 1 ? letter(text) : Optional.empty();
-        return letter.<List<ScoreSign>>map(type -> List.of(new ScoreSign.Letter(onset, type))).orElse(List.of());
+        return letter.<List<ScoreSign>>map(type -> List.of(new ScoreSign.Letter(onset, type)))
+                .orElse(List.of());
     }
 
     private List<ScoreSign> order(Order.What what) {

@@ -51,7 +51,12 @@ final class Endings {
             Open first = starts.get(i);
             Open second = starts.get(i + 1);
             boolean pair = first.numbers.equals("1") && second.numbers.equals("2") && stops.contains(second.start - 1);
-            int end = Math.max(second.start, stops.stream().filter(stop -> stop >= second.start).findFirst().orElse(0));
+            int end = Math.max(
+                    second.start,
+                    stops.stream()
+                            .filter(stop -> stop >= second.start)
+                            .findFirst()
+                            .orElse(0));
             boolean led = IntStream.rangeClosed(first.start, Math.min(end, measures.size() - 1))
                     .anyMatch(repeats.or(jumps));
             if (pair && !led) lost.add(second.start - 1);
@@ -77,12 +82,14 @@ final class Endings {
                 .mapToInt(Integer::intValue)
                 .filter(stop -> stop >= open.start && stop < next)
                 .min();
-        OptionalInt repeat =
-                IntStream.range(open.start, next).filter(repeats).findFirst();
+        OptionalInt repeat = IntStream.range(open.start, next).filter(repeats).findFirst();
         if (written.isPresent()) {
-            boolean late = next < measures.size() && repeat.isPresent() && repeat.getAsInt() == next - 1
+            boolean late = next < measures.size()
+                    && repeat.isPresent()
+                    && repeat.getAsInt() == next - 1
                     && written.getAsInt() < next - 1;
-            if (late) reportAt(open.start, SkippedWhat.ENDING_CHANGED, "\"" + open.numbers + "\" reaches to its repeat");
+            if (late)
+                reportAt(open.start, SkippedWhat.ENDING_CHANGED, "\"" + open.numbers + "\" reaches to its repeat");
             return late ? next - 1 : written.getAsInt();
         }
         reportAt(open.start, SkippedWhat.ENDING_CHANGED, "\"" + open.numbers + "\" had no end");
@@ -120,7 +127,8 @@ final class Endings {
             int to = from + 1;
             while (to < endings.size() && endings.get(to).start == endings.get(to - 1).stop + 1) to++;
             List<Ending> row = endings.subList(from, to);
-            boolean used = IntStream.rangeClosed(row.get(0).start, row.get(row.size() - 1).stop).anyMatch(leads);
+            boolean used = IntStream.rangeClosed(row.get(0).start, row.get(row.size() - 1).stop)
+                    .anyMatch(leads);
             if (used) kept.addAll(row);
             else
                 for (Ending ending : row)

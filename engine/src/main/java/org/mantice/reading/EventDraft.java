@@ -119,8 +119,14 @@ final class EventDraft {
     /** Fingers per note; shared out with the lower number on the lower note, as the right hand lies. */
     private List<List<Integer>> fingers(List<ScoreNote> pitched) {
         if (!sharesFingers()) return pitched.stream().map(ScoreNote::fingers).toList();
-        List<Integer> all = pitched.stream().flatMap(note -> note.fingers().stream()).sorted().toList();
-        List<ScoreNote> upward = pitched.stream().sorted(Comparator.comparing(EventDraft::midi)).toList();
-        return pitched.stream().map(note -> List.of(all.get(upward.indexOf(note)))).toList();
+        List<Integer> all = pitched.stream()
+                .flatMap(note -> note.fingers().stream())
+                .sorted()
+                .toList();
+        List<ScoreNote> upward =
+                pitched.stream().sorted(Comparator.comparing(EventDraft::midi)).toList();
+        return pitched.stream()
+                .map(note -> List.of(all.get(upward.indexOf(note))))
+                .toList();
     }
 }

@@ -93,16 +93,19 @@ final class HarmonyReader {
                 : Numbers.decimal(node.text("degree-alter"));
         String type = node.text("degree-type").toUpperCase(Locale.ROOT);
         OptionalInt number = Numbers.integer(value);
-        boolean readable = number.isPresent() && number.getAsInt() >= 1 && number.getAsInt() <= 13
-                && alter.isPresent() && alter.get().abs().compareTo(BigDecimal.valueOf(2)) <= 0
+        boolean readable = number.isPresent()
+                && number.getAsInt() >= 1
+                && number.getAsInt() <= 13
+                && alter.isPresent()
+                && alter.get().abs().compareTo(BigDecimal.valueOf(2)) <= 0
                 && alter.get().stripTrailingZeros().scale() <= 0
                 && type.matches("ADD|ALTER|SUBTRACT");
         if (!readable) {
             findings.add(Finding.of(SkippedWhat.CHORD_DEGREE, node.text("degree-type") + " " + value));
             return Optional.empty();
         }
-        return Optional.of(new ChordDegree(
-                number.getAsInt(), alter.get().intValueExact(), ChordDegree.Change.valueOf(type)));
+        return Optional.of(
+                new ChordDegree(number.getAsInt(), alter.get().intValueExact(), ChordDegree.Change.valueOf(type)));
     }
 
     private static Optional<NoteName> bass(XmlNode group, ChordKind kind, NoteName root, List<Finding> findings) {
@@ -110,7 +113,8 @@ final class HarmonyReader {
         if (bass.isPresent()) {
             Optional<NoteName> name = NoteReader.name(bass.get(), "bass", findings);
             if (name.isEmpty())
-                findings.add(Finding.of(SkippedWhat.CHORD_SYMBOL, "bass \"" + bass.get().text("bass-step") + "\""));
+                findings.add(Finding.of(
+                        SkippedWhat.CHORD_SYMBOL, "bass \"" + bass.get().text("bass-step") + "\""));
             return name.filter(note -> !note.equals(root));
         }
         int inversion = Numbers.integer(group.text("inversion"), 0);

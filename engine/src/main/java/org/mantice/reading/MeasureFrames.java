@@ -28,7 +28,8 @@ final class MeasureFrames {
 
     /** @param melodyEnds where the melody ends in each measure */
     List<Frame> read(List<MusicalTime> melodyEnds) {
-        Meter assumed = part.measures().stream().anyMatch(measure -> measure.meter().isEmpty()) ? assume() : Meter.FREE;
+        Meter assumed =
+                part.measures().stream().anyMatch(measure -> measure.meter().isEmpty()) ? assume() : Meter.FREE;
         List<Frame> frames = new ArrayList<>();
         for (ScoreMeasure measure : part.measures()) {
             Meter meter = measure.meter().orElse(assumed);
@@ -83,7 +84,9 @@ final class MeasureFrames {
     }
 
     private boolean isPickup(ScoreMeasure measure, Meter meter, MusicalTime length) {
-        if (meter.isFree() || !length.isBefore(meter.length()) || part.measures().size() == 1) return false;
+        if (meter.isFree()
+                || !length.isBefore(meter.length())
+                || part.measures().size() == 1) return false;
         if (measure.implicit() || measure.number().equals("0")) return true;
         return measure.index() == 0 && !part.measures().get(1).implicit(); // else the first half of a split measure
     }

@@ -55,8 +55,20 @@ final class MeasureReader {
         lateChanges.forEach((what, at) -> {
             if (at.isBefore(end)) findings.add(Finding.of(SkippedWhat.CHANGE_IN_MEASURE, what));
         });
-        return new ScoreMeasure(index, number, implicit, key, meter, end, List.copyOf(notes), List.copyOf(chords),
-                List.copyOf(signs), List.copyOf(barlines), Map.copyOf(state.clefs), state.measuresRepeated, List.copyOf(findings));
+        return new ScoreMeasure(
+                index,
+                number,
+                implicit,
+                key,
+                meter,
+                end,
+                List.copyOf(notes),
+                List.copyOf(chords),
+                List.copyOf(signs),
+                List.copyOf(barlines),
+                Map.copyOf(state.clefs),
+                state.measuresRepeated,
+                List.copyOf(findings));
     }
 
     private void readLeadingAttributes(XmlNode block) {
@@ -79,8 +91,8 @@ final class MeasureReader {
             case "direction" -> signs.addAll(new DirectionReader(placeOf(child), staffOf(child)).read(child));
             case "sound" -> signs.addAll(new DirectionReader(position, 1).readSound(child));
             case "barline" -> barlines.add(BarlineReader.read(child, position));
-            case "figured-bass" -> signs.add(
-                    new ScoreSign.Unused(position, Finding.of(SkippedWhat.DIRECTION, "figured bass")));
+            case "figured-bass" ->
+                signs.add(new ScoreSign.Unused(position, Finding.of(SkippedWhat.DIRECTION, "figured bass")));
             default -> {} // layout and links
         }
     }

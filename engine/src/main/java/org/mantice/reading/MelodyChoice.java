@@ -27,9 +27,10 @@ public record MelodyChoice(PartInfo part, int staff, Rule rule) {
         }
     }
 
-    /** As {@code "P1 (Voice), staff 1: the only part with pitched notes; its first voice with notes in each measure"}. */
+    /** As {@code "P1 (Voice), staff 1: the first part ...; its first voice with notes in each measure"}. */
     @Override
     public String toString() {
-        return part.label() + ", staff " + staff + ": " + rule.sentence() + "; its first voice with notes in each measure";
+        return part.label() + ", staff " + staff + ": " + rule.sentence()
+                + "; its first voice with notes in each measure";
     }
 }

@@ -29,7 +29,8 @@ final class MelodyChooser {
         if (sounding.isEmpty()) throw TuneReadException.of(Reason.NO_NOTES, place);
         if (options.part().isPresent()) return choice(askedFor(options.part().get(), sounding), Rule.ASKED_FOR);
         if (sounding.size() == 1) return choice(sounding.get(0), Rule.ONLY_PART);
-        Optional<ScorePart> first = first(sounding, part -> isTreble(part) && part.info().chordSymbols() > 0);
+        Optional<ScorePart> first =
+                first(sounding, part -> isTreble(part) && part.info().chordSymbols() > 0);
         if (first.isPresent()) return choice(first.get(), Rule.CARRIES_CHORDS);
         first = first(sounding, MelodyChooser::isTreble);
         return first.map(part -> choice(part, Rule.TREBLE)).orElseGet(() -> choice(sounding.get(0), Rule.FIRST));
@@ -43,12 +44,15 @@ final class MelodyChooser {
         OptionalInt index = Numbers.integer(wanted);
         ScorePart part = first(score.parts(), each -> each.id().equals(wanted))
                 .or(() -> first(score.parts(), each -> each.name().equalsIgnoreCase(wanted)))
-                .or(() -> index.isPresent() && index.getAsInt() >= 1 && index.getAsInt() <= score.parts().size()
+                .or(() -> index.isPresent()
+                                && index.getAsInt() >= 1
+                                && index.getAsInt() <= score.parts().size()
                         ? Optional.of(score.parts().get(index.getAsInt() - 1))
                         : Optional.empty())
                 .orElseThrow(() -> TuneReadException.of(Reason.NO_SUCH_PART, place, wanted, labels(score.parts())));
         if (!sounding.contains(part))
-            throw TuneReadException.of(Reason.NO_NOTES_IN_PART, place, part.info().label(), labels(sounding));
+            throw TuneReadException.of(
+                    Reason.NO_NOTES_IN_PART, place, part.info().label(), labels(sounding));
         return part;
     }
 

@@ -67,7 +67,9 @@ final class MelodyLine {
 
     /** Grace notes before the barline belong to the note before them; without one, to the next measure. */
     private void attachTrailing(List<EventDraft> drafts) {
-        if (waiting.isEmpty() || drafts.isEmpty() || drafts.get(drafts.size() - 1).isRest()) return;
+        if (waiting.isEmpty()
+                || drafts.isEmpty()
+                || drafts.get(drafts.size() - 1).isRest()) return;
         drafts.get(drafts.size() - 1).after.addAll(waiting);
         waiting = new ArrayList<>();
     }
@@ -107,8 +109,7 @@ final class MelodyLine {
 
     /** The events so far, by measure; grace notes that found no note at all are listed now. */
     List<List<EventDraft>> finish(String lastMeasure) {
-        waiting.forEach(together -> together.forEach(
-                note -> report.addAt(lastMeasure, SkippedWhat.LOST_GRACE)));
+        waiting.forEach(together -> together.forEach(note -> report.addAt(lastMeasure, SkippedWhat.LOST_GRACE)));
         return measures;
     }
 }

@@ -22,7 +22,9 @@ final class MusicXmlFormat implements TuneFormat {
     /** A first angle bracket after at most a byte order mark, zero bytes of UTF-16 and white space. */
     static boolean looksLikeXml(byte[] bytes) {
         String start = new String(bytes, 0, Math.min(bytes.length, 4096), StandardCharsets.ISO_8859_1);
-        String shown = start.replaceFirst("^(\u00ef\u00bb\u00bf|\u00fe\u00ff|\u00ff\u00fe)", "").replace("\0", "").strip();
+        String shown = start.replaceFirst("^(\u00ef\u00bb\u00bf|\u00fe\u00ff|\u00ff\u00fe)", "")
+                .replace("\0", "")
+                .strip();
         return shown.startsWith("<");
     }
 }

@@ -20,7 +20,8 @@ import org.mantice.reading.TuneReadException.Reason;
  */
 final class MxlArchive {
     private static final String CONTAINER = "META-INF/container.xml";
-    private static final Pattern ROOT_FILE = Pattern.compile("<rootfile\\s[^>]*?full-path\\s*=\\s*(\"[^\"]*\"|'[^']*')");
+    private static final Pattern ROOT_FILE =
+            Pattern.compile("<rootfile\\s[^>]*?full-path\\s*=\\s*(\"[^\"]*\"|'[^']*')");
 
     private final FilePlace place;
     private final ReadReport report;
@@ -88,8 +89,7 @@ final class MxlArchive {
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 if (++seen > ReadLimits.ARCHIVE_ENTRIES)
-                    throw TuneReadException.of(
-                            Reason.ARCHIVE_TOO_MANY_ENTRIES, place, ReadLimits.ARCHIVE_ENTRIES);
+                    throw TuneReadException.of(Reason.ARCHIVE_TOO_MANY_ENTRIES, place, ReadLimits.ARCHIVE_ENTRIES);
                 byte[] bytes = zip.readNBytes(left + 1);
                 if (bytes.length > left)
                     throw TuneReadException.of(Reason.ARCHIVE_TOO_LARGE, place, ReadLimits.UNPACKED_BYTES);

@@ -55,12 +55,11 @@ final class NotationsReader {
             case "articulations" -> node.children().forEach(this::readArticulation);
             case "technical" -> node.children().forEach(this::readTechnical);
             case "ornaments" -> node.children().forEach(this::readOrnament);
-            case "dynamics" -> new DirectionReader(onset, 1)
-                    .readDynamics(node)
-                    .forEach(sign -> {
-                        if (sign instanceof ScoreSign.Plain plain) dynamics.add(plain.mark());
-                        if (sign instanceof ScoreSign.Unused unused) findings.add(unused.finding());
-                    });
+            case "dynamics" ->
+                new DirectionReader(onset, 1).readDynamics(node).forEach(sign -> {
+                    if (sign instanceof ScoreSign.Plain plain) dynamics.add(plain.mark());
+                    if (sign instanceof ScoreSign.Unused unused) findings.add(unused.finding());
+                });
             case "fermata" -> fermata = true;
             default -> readOther(node);
         }
@@ -112,11 +111,15 @@ final class NotationsReader {
     private List<Lyric> lyrics(XmlNode note) {
         List<Lyric> lyrics = new ArrayList<>();
         for (XmlNode lyric : note.children("lyric").toList()) {
-            String text = lyric.children("text").map(XmlNode::rawText).collect(Collectors.joining(" ")).strip();
+            String text = lyric.children("text")
+                    .map(XmlNode::rawText)
+                    .collect(Collectors.joining(" "))
+                    .strip();
             if (text.isEmpty()) continue;
             if (!lyric.attribute("time-only").isEmpty())
                 findings.add(Finding.of(SkippedWhat.ONLY_IN_PASS, "a syllable"));
-            List<String> syllabic = lyric.children("syllabic").map(XmlNode::text).toList();
+            List<String> syllabic =
+                    lyric.children("syllabic").map(XmlNode::text).toList();
             String last = syllabic.isEmpty() ? "single" : syllabic.get(syllabic.size() - 1);
             boolean goesOn = last.equals("begin") || last.equals("middle");
             int verse = Numbers.integer(lyric.attribute("number"), lyrics.size() + 1);

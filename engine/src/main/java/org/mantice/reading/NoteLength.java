@@ -40,8 +40,8 @@ record NoteLength(MusicalTime counted, MusicalTime exact) {
                 .filter(length -> !LONGEST.isBefore(length));
         Optional<MusicalTime> value = valueOf(note);
         if (counted.isEmpty()) {
-            value.ifPresent(length -> findings.add(
-                    Finding.of(SkippedWhat.LENGTH, "\"" + written + "\"", length + " of a whole note")));
+            value.ifPresent(length ->
+                    findings.add(Finding.of(SkippedWhat.LENGTH, "\"" + written + "\"", length + " of a whole note")));
             MusicalTime length = value.orElse(MusicalTime.ZERO);
             return new NoteLength(length, length);
         }

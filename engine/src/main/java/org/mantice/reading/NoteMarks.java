@@ -24,6 +24,6 @@ record NoteMarks(
         List<Lyric> lyrics,
         Optional<BellowsEffect> effect,
         List<Mark> dynamics) {
-    static final NoteMarks NONE = new NoteMarks(
-            List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of());
+    static final NoteMarks NONE =
+            new NoteMarks(List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of());
 }

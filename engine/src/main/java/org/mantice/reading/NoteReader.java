@@ -29,8 +29,21 @@ final class NoteReader {
         if (!node.attribute("time-only").isEmpty()) findings.add(Finding.of(SkippedWhat.ONLY_IN_PASS, "a note"));
         NotationsReader notations = new NotationsReader(onset, findings);
         NoteMarks marks = notations.read(node);
-        return new ScoreNote(onset, duration, run, voice(node), staff, kind(node), node.has("chord"),
-                node.has("cue"), pitch, isTied(node, "start"), isTied(node, "stop"), notations.fingers(), marks, findings);
+        return new ScoreNote(
+                onset,
+                duration,
+                run,
+                voice(node),
+                staff,
+                kind(node),
+                node.has("chord"),
+                node.has("cue"),
+                pitch,
+                isTied(node, "start"),
+                isTied(node, "stop"),
+                notations.fingers(),
+                marks,
+                findings);
     }
 
     private Optional<Pitch> unreadable(Pitch pitch) {
@@ -46,7 +59,9 @@ final class NoteReader {
 
     private static ScoreNote.Kind kind(XmlNode node) {
         if (node.has("rest")) {
-            boolean whole = node.child("rest").filter(rest -> rest.attribute("measure").equals("yes")).isPresent();
+            boolean whole = node.child("rest")
+                    .filter(rest -> rest.attribute("measure").equals("yes"))
+                    .isPresent();
             return whole ? ScoreNote.Kind.MEASURE_REST : ScoreNote.Kind.REST;
         }
         Optional<XmlNode> grace = node.child("grace");
@@ -59,10 +74,12 @@ final class NoteReader {
 
     /** The sounding tie counts; where a file has none, the printed one does. */
     private static boolean isTied(XmlNode node, String type) {
-        if (node.has("tie")) return node.children("tie").anyMatch(tie -> tie.attribute("type").equals(type));
+        if (node.has("tie"))
+            return node.children("tie").anyMatch(tie -> tie.attribute("type").equals(type));
         return node.children("notations")
                 .flatMap(notations -> notations.children("tied"))
-                .anyMatch(tied -> tied.attribute("type").equals(type) || tied.attribute("type").equals("continue"));
+                .anyMatch(tied -> tied.attribute("type").equals(type)
+                        || tied.attribute("type").equals("continue"));
     }
 
     private Optional<Pitch> pitch(XmlNode node) {
@@ -71,7 +88,11 @@ final class NoteReader {
         int octave = Numbers.integer(node.text("octave"), 99);
         Optional<BigDecimal> alter =
                 node.text("alter").isEmpty() ? Optional.of(BigDecimal.ZERO) : Numbers.decimal(node.text("alter"));
-        if (step.isEmpty() || octave < -1 || octave > 10 || alter.isEmpty() || alter.get().abs().intValue() > 6) {
+        if (step.isEmpty()
+                || octave < -1
+                || octave > 10
+                || alter.isEmpty()
+                || alter.get().abs().intValue() > 6) {
             findings.add(Finding.of(SkippedWhat.UNREADABLE_PITCH, shown));
             return Optional.empty();
         }
@@ -98,7 +119,8 @@ final class NoteReader {
         Optional<Step> step = step(node.text(prefix + "-step"));
         if (step.isEmpty()) return Optional.empty();
         BigDecimal alter = Numbers.decimal(node.text(prefix + "-alter")).orElse(BigDecimal.ZERO);
-        int semitones = alter.min(BigDecimal.TEN).max(BigDecimal.TEN.negate())
+        int semitones = alter.min(BigDecimal.TEN)
+                .max(BigDecimal.TEN.negate())
                 .setScale(0, RoundingMode.HALF_DOWN)
                 .intValueExact();
         if (alter.compareTo(BigDecimal.valueOf(semitones)) != 0)

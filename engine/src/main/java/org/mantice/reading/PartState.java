@@ -20,6 +20,7 @@ final class PartState {
     Optional<Meter> meter = Optional.empty();
     /** The clef that each staff began with. */
     final Map<Integer, String> clefs = new TreeMap<>();
+
     private final Map<Integer, Transposition> transpositions = new TreeMap<>();
 
     /** Staff 0 stands for all staves. */

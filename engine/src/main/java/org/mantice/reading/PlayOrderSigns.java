@@ -30,8 +30,18 @@ final class PlayOrderSigns {
         private boolean doubleBar;
 
         private Barlines barlines() {
-            return new Barlines(repeatStart, repeatEnd, afterJump, endingStart, endingStop, segno, coda, jump, toCoda,
-                    fine, doubleBar);
+            return new Barlines(
+                    repeatStart,
+                    repeatEnd,
+                    afterJump,
+                    endingStart,
+                    endingStop,
+                    segno,
+                    coda,
+                    jump,
+                    toCoda,
+                    fine,
+                    doubleBar);
         }
     }
 
@@ -76,6 +86,7 @@ final class PlayOrderSigns {
         for (int end : endings.lostRepeats(i -> drafts.get(i).repeatEnd.isPresent(), this::hasJump)) {
             report(end, SkippedWhat.REPEAT_CHANGED, "missing after ending 1, added");
             drafts.get(end).repeatEnd = Optional.of(2);
+            drafts.get(end).afterJump = true;
         }
         for (Endings.Ending ending : endings.settle(i -> drafts.get(i).repeatEnd.isPresent(), this::hasJump)) {
             drafts.get(ending.start()).endingStart = ending.numbers();
@@ -123,7 +134,8 @@ final class PlayOrderSigns {
         if (!readable && !barline.times().isEmpty())
             report(i, SkippedWhat.REPEAT_CHANGED, "\"" + barline.times() + "\" times read as 2");
         int played = readable ? times.getAsInt() : 2;
-        drafts.get(i).repeatEnd = Optional.of(Math.max(played, drafts.get(i).repeatEnd.orElse(2)));
+        drafts.get(i).repeatEnd =
+                Optional.of(Math.max(played, drafts.get(i).repeatEnd.orElse(2)));
         drafts.get(i).afterJump |= barline.afterJump();
     }
 
@@ -135,7 +147,8 @@ final class PlayOrderSigns {
                     case "light-heavy", "heavy-light", "heavy" -> !left;
                     default -> false;
                 };
-        if (thick && barline.location() != Location.MIDDLE) atMeasure(left ? i - 1 : i, at -> drafts.get(at).doubleBar = true);
+        if (thick && barline.location() != Location.MIDDLE)
+            atMeasure(left ? i - 1 : i, at -> drafts.get(at).doubleBar = true);
     }
 
     private void segno(int measure) {
@@ -163,7 +176,8 @@ final class PlayOrderSigns {
     /** The measure that a sign marks the start of: its own, or the next one where it stands at the end. */
     private int startFor(int i, Order order) {
         if (!order.onset().isBefore(lengths.get(i))) return i + 1;
-        if (order.onset().isPositive()) report(i, SkippedWhat.SIGN_MOVED, order.what().label());
+        if (order.onset().isPositive())
+            report(i, SkippedWhat.SIGN_MOVED, order.what().label());
         return i;
     }
 

@@ -5,7 +5,8 @@ import java.util.Optional;
 /**
  * What the caller wants read.
  *
- * @param part the part that holds the melody: its id, its name in any case, or its place from 1; empty to choose by rule
+ * @param part the part that holds the melody: its id, its name in any case, or its place from 1; empty to choose by
+ *     rule
  */
 public record ReadOptions(Optional<String> part) {
     public static final ReadOptions DEFAULT = new ReadOptions(Optional.empty());

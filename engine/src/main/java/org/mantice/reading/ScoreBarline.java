@@ -9,6 +9,7 @@ import org.mantice.tune.MusicalTime;
  *
  * @param onset where it stands in the measure
  * @param repeat "forward", "backward" or empty
+ * @param afterJump the repeat is also taken after a jump, which the file has not denied
  * @param times how often the passage is played in all, as written; may be empty
  */
 record ScoreBarline(
@@ -30,7 +31,8 @@ record ScoreBarline(
     }
 
     ScoreBarline at(Location other, MusicalTime newOnset) {
-        return new ScoreBarline(newOnset, other, style, repeat, times, afterJump, ending, segno, coda, fermata, findings);
+        return new ScoreBarline(
+                newOnset, other, style, repeat, times, afterJump, ending, segno, coda, fermata, findings);
     }
 
     /**

@@ -31,10 +31,11 @@ final class ScoreHeader {
             case "work" -> workTitle = block.text("work-title");
             case "movement-title" -> movementTitle = block.text();
             case "credit" -> readCredit(block);
-            case "identification" -> block.children("miscellaneous")
-                    .flatMap(node -> node.children("miscellaneous-field"))
-                    .filter(field -> field.attribute("name").matches("(?i)genre|style|rhythm|dance"))
-                    .forEach(field -> styles.add(field.text()));
+            case "identification" ->
+                block.children("miscellaneous")
+                        .flatMap(node -> node.children("miscellaneous-field"))
+                        .filter(field -> field.attribute("name").matches("(?i)genre|style|rhythm|dance"))
+                        .forEach(field -> styles.add(field.text()));
             default -> {} // layout
         }
     }
@@ -56,14 +57,18 @@ final class ScoreHeader {
     Optional<String> dance(List<ScorePart> parts) {
         List<String> places = new ArrayList<>();
         for (ScorePart part : parts)
-            part.measures().stream().limit(2).flatMap(measure -> measure.signs().stream()).forEach(sign -> {
-                if (sign instanceof ScoreSign.Plain plain && plain.mark() instanceof Mark.Words words)
-                    places.add(words.text());
-            });
+            part.measures().stream()
+                    .limit(2)
+                    .flatMap(measure -> measure.signs().stream())
+                    .forEach(sign -> {
+                        if (sign instanceof ScoreSign.Plain plain && plain.mark() instanceof Mark.Words words)
+                            places.add(words.text());
+                    });
         places.addAll(styles);
         for (String text : places) {
             Matcher matcher = DANCE.matcher(text);
-            if (matcher.find()) return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT).replace('\u00e9', 'e'));
+            if (matcher.find())
+                return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT).replace('\u00e9', 'e'));
         }
         return Optional.empty();
     }

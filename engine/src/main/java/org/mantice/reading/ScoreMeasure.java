@@ -34,7 +34,8 @@ record ScoreMeasure(
         List<Finding> findings) {
     /** The same measure with nothing in it. */
     ScoreMeasure withoutContents() {
-        return new ScoreMeasure(index, number, implicit, key, meter, end, List.of(), List.of(), List.of(), List.of(),
-                clefs, 0, List.of());
+        return new ScoreMeasure(
+                index, number, implicit, key, meter, end, List.of(), List.of(), List.of(), List.of(), clefs, 0,
+                List.of());
     }
 }

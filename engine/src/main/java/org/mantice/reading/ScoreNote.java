@@ -54,9 +54,21 @@ record ScoreNote(
 
     /** A stretch of the note, tied to the rest of it; what is written at the note stays with its beginning. */
     ScoreNote part(MusicalTime newOnset, MusicalTime newDuration, boolean heldInto, boolean goesOn) {
-        return new ScoreNote(newOnset, newDuration, run, voice, staff, kind, inChord, cue, pitch,
-                tieStart || goesOn, tieStop || heldInto, heldInto ? List.of() : fingers,
-                heldInto ? NoteMarks.NONE : marks, heldInto ? List.of() : findings);
+        return new ScoreNote(
+                newOnset,
+                newDuration,
+                run,
+                voice,
+                staff,
+                kind,
+                inChord,
+                cue,
+                pitch,
+                tieStart || goesOn,
+                tieStop || heldInto,
+                heldInto ? List.of() : fingers,
+                heldInto ? NoteMarks.NONE : marks,
+                heldInto ? List.of() : findings);
     }
 
     MusicalTime end() {

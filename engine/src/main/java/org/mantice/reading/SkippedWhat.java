@@ -36,7 +36,6 @@ public enum SkippedWhat {
     LENGTH(Kind.CHANGED, "note length {0} read as {1}"),
     LENGTH_CUT(Kind.CHANGED, "overlap in one voice; the earlier note is cut"),
     SAME_PLACE(Kind.CHANGED, "two notes of one voice at one place read as a chord"),
-    TIED_BASS_JOINED(Kind.CHANGED, "tied notes of the bass staff joined"),
     CHORD_LENGTH(Kind.CHANGED, "notes of a chord with different lengths; the first one's is taken"),
     OVERFULL(Kind.CHANGED, "measure longer than its meter, kept as written"),
     UNDERFULL(Kind.CHANGED, "measure shorter than its meter, kept as written"),

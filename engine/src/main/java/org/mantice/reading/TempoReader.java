@@ -44,7 +44,8 @@ final class TempoReader {
         String text = metronome.text("per-minute");
         Optional<MusicalTime> beat = units.size() != 1
                 ? Optional.empty()
-                : NoteLength.unit(units.get(0).text(), (int) metronome.children("beat-unit-dot").count());
+                : NoteLength.unit(units.get(0).text(), (int)
+                        metronome.children("beat-unit-dot").count());
         Optional<Tempo> exact = beat.flatMap(unit -> Numbers.decimal(text).flatMap(value -> tempo(unit, value)));
         if (exact.isPresent()) return exact;
         Optional<Tempo> middle = beat.flatMap(unit -> middle(text).flatMap(value -> tempo(unit, value)));

@@ -36,7 +36,8 @@ final class TiesAndSlurs {
 
     void join(List<List<EventDraft>> melody) {
         List<EventDraft> all = melody.stream().flatMap(List::stream).toList();
-        for (int i = 0; i < all.size(); i++) joinTies(all.get(i), i + 1 < all.size() ? List.of(all.get(i + 1)) : List.of());
+        for (int i = 0; i < all.size(); i++)
+            joinTies(all.get(i), i + 1 < all.size() ? List.of(all.get(i + 1)) : List.of());
         for (EventDraft draft : all) keepTiesBack(draft);
         joinSlurs(all);
     }

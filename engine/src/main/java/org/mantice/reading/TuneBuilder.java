@@ -50,13 +50,13 @@ final class TuneBuilder {
             String label = other.info().label();
             for (ScoreMeasure measure : other.measures())
                 for (ScoreNote note : measure.notes())
-                    if (note.isMelodic())
-                        report.addAt(measure.number(), SkippedWhat.OTHER_PART_NOTES, label);
+                    if (note.isMelodic()) report.addAt(measure.number(), SkippedWhat.OTHER_PART_NOTES, label);
         }
     }
 
     private List<Measure> measures(ScorePart part, int staff) {
-        List<VoicePicker> voices = part.measures().stream().map(VoicePicker::new).toList();
+        List<VoicePicker> voices =
+                part.measures().stream().map(VoicePicker::new).toList();
         List<List<ScoreNote>> chosen = chosenNotes(part, voices, staff);
         List<Frame> frames = new MeasureFrames(score, part, report).read(ends(chosen));
         List<MusicalTime> lengths = frames.stream().map(Frame::length).toList();
@@ -75,7 +75,8 @@ final class TuneBuilder {
         List<Barlines> barlines = barlines(part, lengths);
         new TiesAndSlurs(part.measures(), lengths, barlines, report).join(melody);
         new BellowsEffects(part.measures(), melody).apply();
-        List<List<PlacedChord>> chords = new ChordLine(lengths, report).read(chordPart(part).measures());
+        List<List<PlacedChord>> chords =
+                new ChordLine(lengths, report).read(chordPart(part).measures());
         ScorePart tempoPart = tempoPart(part);
         MarkLine marks = new MarkLine(report);
         List<Measure> measures = new ArrayList<>();
@@ -185,7 +186,8 @@ final class TuneBuilder {
     private ScorePart partWith(ScorePart part, String what, Predicate<ScorePart> condition) {
         if (condition.test(part)) return part;
         Optional<ScorePart> other = score.parts().stream().filter(condition).findFirst();
-        other.ifPresent(from -> report.add(SkippedWhat.SIGNS_OF_PART, what, from.info().label()));
+        other.ifPresent(
+                from -> report.add(SkippedWhat.SIGNS_OF_PART, what, from.info().label()));
         return other.orElse(part);
     }
 
@@ -193,8 +195,8 @@ final class TuneBuilder {
     private static List<ScoreMeasure> aligned(ScorePart part, ScorePart from) {
         int size = Math.min(part.measures().size(), from.measures().size());
         List<ScoreMeasure> measures = new ArrayList<>(from.measures().subList(0, size));
-        for (ScoreMeasure measure : part.measures().subList(size, part.measures().size()))
-            measures.add(measure.withoutContents());
+        for (ScoreMeasure measure :
+                part.measures().subList(size, part.measures().size())) measures.add(measure.withoutContents());
         return measures;
     }
 

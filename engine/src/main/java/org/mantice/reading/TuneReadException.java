@@ -64,7 +64,9 @@ public final class TuneReadException extends ManticeException {
 
     private static List<String> texts(Object... args) {
         return Arrays.stream(args)
-                .map(arg -> Finding.of(SkippedWhat.NOTE_MARK, String.valueOf(arg)).args().get(0))
+                .map(arg -> Finding.of(SkippedWhat.NOTE_MARK, String.valueOf(arg))
+                        .args()
+                        .get(0))
                 .toList();
     }
 

@@ -63,8 +63,8 @@ public final class TuneReader {
     }
 
     private static TuneReadException refuse(TuneSource source) {
-        String start = new String(
-                source.bytes(), 0, Math.min(source.bytes().length, 1024), StandardCharsets.ISO_8859_1);
+        String start =
+                new String(source.bytes(), 0, Math.min(source.bytes().length, 1024), StandardCharsets.ISO_8859_1);
         if (start.startsWith("MThd")) return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "a MIDI file");
         if (start.isBlank()) return TuneReadException.of(Reason.EMPTY, source.place());
         if (start.chars().anyMatch(c -> c < 32 && c != '\t' && c != '\n' && c != '\r' && c != '\f'))

@@ -51,12 +51,11 @@ final class VoicePicker {
                 .orElse(1);
     }
 
-    /** The first voice of a staff with pitched notes, grace notes apart; else its first voice; empty if the staff is. */
+    /** The first voice of a staff with pitched notes, grace notes apart; else its first voice, if any. */
     Optional<Voice> first(int staff) {
-        List<Voice> own = voices.keySet().stream().filter(voice -> voice.staff() == staff).toList();
-        Optional<Voice> withNotes = own.stream()
-                .filter(this::hasNotes)
-                .findFirst();
+        List<Voice> own =
+                voices.keySet().stream().filter(voice -> voice.staff() == staff).toList();
+        Optional<Voice> withNotes = own.stream().filter(this::hasNotes).findFirst();
         return withNotes.or(() -> own.stream().findFirst());
     }
 

@@ -99,8 +99,8 @@ final class XmlScan {
                     depth++;
                     node.add(block(size));
                 }
-                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE -> node.append(
-                        reader.getText());
+                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE ->
+                    node.append(reader.getText());
                 default -> {}
             }
         }
@@ -136,7 +136,8 @@ final class XmlScan {
         why = why.substring(why.indexOf("Message: ") < 0 ? 0 : why.indexOf("Message: ") + "Message: ".length());
         if (why.contains("entity") && why.contains("was referenced"))
             return TuneReadException.causedBy(e, Reason.ENTITY, place.atLine(line));
-        boolean atEnd = e.getLocation() != null && e.getLocation().getCharacterOffset() >= text.strip().length() - 1;
+        boolean atEnd = e.getLocation() != null
+                && e.getLocation().getCharacterOffset() >= text.strip().length() - 1;
         if (atEnd) return TuneReadException.causedBy(e, Reason.TRUNCATED, place.atLine(line));
         return TuneReadException.causedBy(e, Reason.NOT_WELL_FORMED, place.atLine(line), why);
     }

@@ -40,7 +40,8 @@ class BadInputTest {
     @Test
     void aTruncatedFile() {
         assertThat(refusal(GOOD.substring(0, GOOD.length() - 20)))
-                .hasMessage("bad.xml, line 2: the file ends in the middle of the score; allowed: a complete MusicXML file");
+                .hasMessage(
+                        "bad.xml, line 2: the file ends in the middle of the score; allowed: a complete MusicXML file");
         for (int length = 60; length < GOOD.length() - 1; length += 7)
             assertThat(refusal(GOOD.substring(0, length)).reason()).isEqualTo(Reason.TRUNCATED);
     }
@@ -74,20 +75,28 @@ class BadInputTest {
     void misEncodedUtf16() {
         byte[] bytes = {(byte) 0xFE, (byte) 0xFF, 0, '<', (byte) 0xD8, 0, 0, 'a'};
 
-        assertThat(refusal(bytes)).hasMessage("bad.xml: the text is not valid UTF-16BE; "
-                + "allowed: UTF-8, UTF-16 or the encoding that its first line declares");
+        assertThat(refusal(bytes))
+                .hasMessage("bad.xml: the text is not valid UTF-16BE; "
+                        + "allowed: UTF-8, UTF-16 or the encoding that its first line declares");
     }
 
     @Test
     void anEntityBomb() {
-        StringBuilder doctype = new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE score-partwise [<!ENTITY a0 \"ha\">");
+        StringBuilder doctype =
+                new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE score-partwise [<!ENTITY a0 \"ha\">");
         for (int i = 1; i < 30; i++)
-            doctype.append("<!ENTITY a").append(i).append(" \"").append(("&a" + (i - 1) + ";").repeat(10)).append("\">");
+            doctype.append("<!ENTITY a")
+                    .append(i)
+                    .append(" \"")
+                    .append(("&a" + (i - 1) + ";").repeat(10))
+                    .append("\">");
         String bomb = doctype + "]><score-partwise><movement-title>&a29;</movement-title></score-partwise>";
 
-        assertThat(refusal(bomb)).hasMessage("bad.xml, line 1: the text uses an entity of its own; "
-                + "allowed: &amp; &lt; &gt; &quot; &apos; and numbers");
-        assertThat(refusal(bomb.replace("<movement-title>&a29;</movement-title>", "<work id=\"&a29;\"/>")).reason())
+        assertThat(refusal(bomb))
+                .hasMessage("bad.xml, line 1: the text uses an entity of its own; "
+                        + "allowed: &amp; &lt; &gt; &quot; &apos; and numbers");
+        assertThat(refusal(bomb.replace("<movement-title>&a29;</movement-title>", "<work id=\"&a29;\"/>"))
+                        .reason())
                 .isEqualTo(Reason.ENTITY);
     }
 
@@ -101,8 +110,10 @@ class BadInputTest {
 
     @Test
     void aDoctypeOnTheNetworkIsNeverLoaded() {
-        String xml = GOOD.replace("<score-partwise version", "<!DOCTYPE score-partwise PUBLIC \"-//X//EN\" "
-                + "\"http://192.0.2.1/partwise.dtd\"><score-partwise version");
+        String xml = GOOD.replace(
+                "<score-partwise version",
+                "<!DOCTYPE score-partwise PUBLIC \"-//X//EN\" "
+                        + "\"http://192.0.2.1/partwise.dtd\"><score-partwise version");
 
         ReadTune read = Assertions.assertTimeoutPreemptively(Duration.ofSeconds(5), () -> Xml.read(xml));
         assertThat(read.tune().hasNotes()).isTrue();
@@ -204,7 +215,9 @@ class BadInputTest {
     void lengthsTooFineToCount() {
         StringBuilder measure = new StringBuilder();
         for (int prime : new int[] {999983, 999979, 999961, 999959, 999953})
-            measure.append("<attributes><divisions>").append(prime).append("</divisions></attributes>")
+            measure.append("<attributes><divisions>")
+                    .append(prime)
+                    .append("</divisions></attributes>")
                     .append(Xml.note("C4", 1));
 
         assertThat(refusal(Xml.score(measure.toString())))
@@ -215,16 +228,23 @@ class BadInputTest {
     @Test
     void garbageInEveryFieldIsSurvived() {
         String[] garbage = {"", " ", "x", "-1", "99999999999999999999", "1e9", "NaN", "0", "\u00e9", "&lt;"};
-        String xml = Xml.score(
-                Xml.harmony("C", "major", "<degree><degree-value>3</degree-value><degree-alter>1</degree-alter>"
-                        + "<degree-type>add</degree-type></degree><offset>2</offset>")
-                        + Xml.direction("<metronome><beat-unit>quarter</beat-unit><per-minute>90</per-minute></metronome>",
-                                "<sound tempo=\"90\" dynamics=\"80\"/>")
-                        + Xml.note("C4", 8, "<voice>1</voice><type>half</type><staff>1</staff><notations><technical>"
+        String xml = Xml.score(Xml.harmony(
+                        "C",
+                        "major",
+                        "<degree><degree-value>3</degree-value><degree-alter>1</degree-alter>"
+                                + "<degree-type>add</degree-type></degree><offset>2</offset>")
+                + Xml.direction(
+                        "<metronome><beat-unit>quarter</beat-unit><per-minute>90</per-minute></metronome>",
+                        "<sound tempo=\"90\" dynamics=\"80\"/>")
+                + Xml.note(
+                        "C4",
+                        8,
+                        "<voice>1</voice><type>half</type><staff>1</staff><notations><technical>"
                                 + "<fingering>1</fingering></technical></notations>")
-                        + "<backup><duration>4</duration></backup><forward><duration>4</duration></forward>"
-                        + Xml.note("D4", 8)
-                        + Xml.barline("right", "<ending number=\"1\" type=\"start\"/><repeat direction=\"backward\" times=\"2\"/>"));
+                + "<backup><duration>4</duration></backup><forward><duration>4</duration></forward>"
+                + Xml.note("D4", 8)
+                + Xml.barline(
+                        "right", "<ending number=\"1\" type=\"start\"/><repeat direction=\"backward\" times=\"2\"/>"));
         String[] parts = xml.split("(?<=>)(?=[^<])|(?<=[^>])(?=<)|(?<==\")|(?=\"[ />])");
         for (int i = 2; i < parts.length; i++) {
             if (parts[i].startsWith("<") || parts[i].startsWith("\"") || parts[i].isBlank()) continue;
@@ -232,15 +252,15 @@ class BadInputTest {
                 String[] changed = parts.clone();
                 changed[i] = value;
                 TuneReadException refusal = refusal(String.join("", changed));
-                if (refusal != null) assertThat(refusal.getMessage()).hasLineCount(1).contains("allowed");
+                if (refusal != null)
+                    assertThat(refusal.getMessage()).hasLineCount(1).contains("allowed");
             }
         }
     }
 
     @Test
     void aFolderIsNotAFile(@TempDir java.nio.file.Path folder) {
-        TuneReadException refusal =
-                catchThrowableOfType(TuneReadException.class, () -> new TuneReader().read(folder));
+        TuneReadException refusal = catchThrowableOfType(TuneReadException.class, () -> new TuneReader().read(folder));
 
         assertThat(refusal.reason()).isEqualTo(Reason.UNREADABLE);
     }

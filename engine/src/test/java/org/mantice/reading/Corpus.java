@@ -43,7 +43,9 @@ public final class Corpus {
 
     private static List<Path> sorted(Path folder, String... endings) {
         try (Stream<Path> list = Files.list(folder)) {
-            return list.filter(path -> Stream.of(endings).anyMatch(path.toString()::endsWith)).sorted().toList();
+            return list.filter(path -> Stream.of(endings).anyMatch(path.toString()::endsWith))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -13,7 +13,9 @@ import org.mantice.tune.Step;
 /** Invented snippets about chord symbols. */
 class HarmonyReadingTest {
     private static List<String> chords(ReadTune read, int measure) {
-        return read.tune().measure(measure).chords().stream().map(HarmonyReadingTest::shown).toList();
+        return read.tune().measure(measure).chords().stream()
+                .map(HarmonyReadingTest::shown)
+                .toList();
     }
 
     private static String shown(PlacedChord chord) {
@@ -42,7 +44,8 @@ class HarmonyReadingTest {
     void halfDiminishedOnBIsBDFA() {
         ReadTune read = Xml.read(Xml.score(Xml.harmony("B", "half-diminished") + Xml.note("B4", 16)));
 
-        assertThat(read.tune().measure(0).chords().get(0).symbol().pitchClasses()).containsExactly(2, 5, 9, 11);
+        assertThat(read.tune().measure(0).chords().get(0).symbol().pitchClasses())
+                .containsExactly(2, 5, 9, 11);
     }
 
     @Test
@@ -57,19 +60,25 @@ class HarmonyReadingTest {
     @Test
     void anEmptyOrUnknownKindIsReadFromItsTextAndListed() {
         String harmony = "<harmony><root><root-step>C</root-step></root><kind text=\"%s\">%s</kind></harmony>";
-        ReadTune read = Xml.read(Xml.score(
-                harmony.formatted("m7", "") + Xml.note("C4", 4)
-                        + harmony.formatted("", "") + Xml.note("C4", 4)
-                        + harmony.formatted("sus", "suspended-eleventh") + Xml.note("C4", 4)
-                        + harmony.formatted("like a bell", "bell") + Xml.note("C4", 4)));
+        ReadTune read = Xml.read(Xml.score(harmony.formatted("m7", "")
+                + Xml.note("C4", 4)
+                + harmony.formatted("", "")
+                + Xml.note("C4", 4)
+                + harmony.formatted("sus", "suspended-eleventh")
+                + Xml.note("C4", 4)
+                + harmony.formatted("like a bell", "bell")
+                + Xml.note("C4", 4)));
 
-        assertThat(read.tune().measure(0).chords()).extracting(chord -> chord.symbol().kind()).containsExactly(
-                ChordKind.MINOR_SEVENTH, ChordKind.MAJOR, ChordKind.SUSPENDED_FOURTH, ChordKind.OTHER);
-        assertThat(skipped(read)).containsExactly(
-                "changed: chord kind \"\" with text \"m7\" read as minor-seventh (measure 1)",
-                "changed: chord kind \"\" with text \"\" read as major (measure 1)",
-                "changed: chord kind \"suspended-eleventh\" with text \"sus\" read as suspended-fourth (measure 1)",
-                "changed: chord kind \"bell\" with text \"like a bell\" read as other (measure 1)");
+        assertThat(read.tune().measure(0).chords())
+                .extracting(chord -> chord.symbol().kind())
+                .containsExactly(ChordKind.MINOR_SEVENTH, ChordKind.MAJOR, ChordKind.SUSPENDED_FOURTH, ChordKind.OTHER);
+        assertThat(skipped(read))
+                .containsExactly(
+                        "changed: chord kind \"\" with text \"m7\" read as minor-seventh (measure 1)",
+                        "changed: chord kind \"\" with text \"\" read as major (measure 1)",
+                        "changed: chord kind \"suspended-eleventh\" with text \"sus\" read as suspended-fourth"
+                                + " (measure 1)",
+                        "changed: chord kind \"bell\" with text \"like a bell\" read as other (measure 1)");
     }
 
     @Test
@@ -87,7 +96,9 @@ class HarmonyReadingTest {
     @Test
     void offsetMovesAChordAndOneAfterTheLastNoteBelongsToTheNextMeasure() {
         ReadTune read = Xml.read(Xml.score(
-                Xml.harmony("C", "major") + Xml.harmony("G", "dominant", "<offset>6</offset>") + Xml.note("C4", 16)
+                Xml.harmony("C", "major")
+                        + Xml.harmony("G", "dominant", "<offset>6</offset>")
+                        + Xml.note("C4", 16)
                         + Xml.harmony("F", "major"),
                 Xml.note("C4", 16)));
 
@@ -97,10 +108,14 @@ class HarmonyReadingTest {
 
     @Test
     void severalChordsBeforeOneNoteShareItAndAnAnticipationIsDropped() {
-        ReadTune read = Xml.read(Xml.score(
-                Xml.harmony("C", "major") + Xml.harmony("A", "minor") + Xml.note("C4", 8)
-                        + Xml.harmony("D", "minor") + Xml.harmony("G", "dominant") + Xml.note("D4", 4)
-                        + Xml.harmony("G", "dominant") + Xml.note("B3", 4)));
+        ReadTune read = Xml.read(Xml.score(Xml.harmony("C", "major")
+                + Xml.harmony("A", "minor")
+                + Xml.note("C4", 8)
+                + Xml.harmony("D", "minor")
+                + Xml.harmony("G", "dominant")
+                + Xml.note("D4", 4)
+                + Xml.harmony("G", "dominant")
+                + Xml.note("B3", 4)));
 
         assertThat(chords(read, 0)).containsExactly("0 C", "1/4 Am", "1/2 Dm", "3/4 G7");
         assertThat(skipped(read))
@@ -110,7 +125,8 @@ class HarmonyReadingTest {
     @Test
     void ofTwoChordsAtOnePlaceTheFirstCounts() {
         ReadTune read = Xml.read(Xml.score(Xml.harmony("C", "major", "<offset>0</offset>")
-                + Xml.harmony("A", "minor", "<offset>0</offset>") + Xml.note("C4", 16)));
+                + Xml.harmony("A", "minor", "<offset>0</offset>")
+                + Xml.note("C4", 16)));
 
         assertThat(chords(read, 0)).containsExactly("0 C");
         assertThat(skipped(read)).containsExactly("left out: chord symbol Am beside another at its place (measure 1)");
@@ -129,23 +145,26 @@ class HarmonyReadingTest {
 
     @Test
     void anInversionWithoutABassNamesTheBassNote() {
-        ReadTune read = Xml.read(Xml.score(
-                Xml.harmony("D", "dominant", "<inversion>1</inversion>") + Xml.note("D4", 8)
-                        + Xml.harmony("A", "minor", "<inversion>2</inversion>") + Xml.note("A4", 8)));
+        ReadTune read = Xml.read(Xml.score(Xml.harmony("D", "dominant", "<inversion>1</inversion>")
+                + Xml.note("D4", 8)
+                + Xml.harmony("A", "minor", "<inversion>2</inversion>")
+                + Xml.note("A4", 8)));
 
         assertThat(chords(read, 0)).containsExactly("0 D7/F#", "1/2 Am/E");
-        assertThat(skipped(read)).containsExactly(
-                "changed: chord bass of inversion 1 read as F# (measure 1)",
-                "changed: chord bass of inversion 2 read as E (measure 1)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "changed: chord bass of inversion 1 read as F# (measure 1)",
+                        "changed: chord bass of inversion 2 read as E (measure 1)");
     }
 
     @Test
     void numeralsAreReadInTheirKeyAndFunctionsAreListed() {
-        ReadTune read = Xml.read(Xml.score(
-                "<harmony><numeral><numeral-root>5</numeral-root></numeral><kind>dominant</kind></harmony>"
-                        + Xml.note("A4", 8)
-                        + "<harmony><function>V/II</function><kind>dominant</kind></harmony>" + Xml.note("D4", 8))
-                .replace("<fifths>0", "<fifths>2"));
+        ReadTune read = Xml.read(
+                Xml.score("<harmony><numeral><numeral-root>5</numeral-root></numeral><kind>dominant</kind></harmony>"
+                                + Xml.note("A4", 8)
+                                + "<harmony><function>V/II</function><kind>dominant</kind></harmony>"
+                                + Xml.note("D4", 8))
+                        .replace("<fifths>0", "<fifths>2"));
 
         assertThat(chords(read, 0)).containsExactly("0 A7");
         assertThat(skipped(read)).containsExactly("left out: chord symbol of function V/II (measure 1)");
@@ -153,8 +172,12 @@ class HarmonyReadingTest {
 
     @Test
     void degreesThatCannotBeReadAreListed() {
-        ReadTune read = Xml.read(Xml.score(Xml.harmony("C", "major", "<degree><degree-value>99</degree-value>"
-                + "<degree-alter>0</degree-alter><degree-type>add</degree-type></degree>") + Xml.note("C4", 16)));
+        ReadTune read = Xml.read(Xml.score(Xml.harmony(
+                        "C",
+                        "major",
+                        "<degree><degree-value>99</degree-value>"
+                                + "<degree-alter>0</degree-alter><degree-type>add</degree-type></degree>")
+                + Xml.note("C4", 16)));
 
         assertThat(read.tune().measure(0).chords().get(0).symbol())
                 .isEqualTo(ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.MAJOR));

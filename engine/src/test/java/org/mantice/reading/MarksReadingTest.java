@@ -69,19 +69,22 @@ class MarksReadingTest {
         String stop = Xml.direction("<wedge type=\"stop\"/>");
         ReadTune read = read(stop + up + Xml.note("C4", 8) + stop + down + Xml.note("C4", 8));
 
-        assertThat(read.tune().measure(0).marks()).containsExactly(
-                new Mark.HairpinStart(ZERO, true),
-                new Mark.HairpinEnd(HALF),
-                new Mark.HairpinStart(HALF, false),
-                new Mark.HairpinEnd(MusicalTime.WHOLE));
-        assertThat(skipped(read)).containsExactly(
-                "left out: hairpin without its other end (measure 1)",
-                "changed: hairpin without an end, closed at the next one or at the end (measure 1)");
+        assertThat(read.tune().measure(0).marks())
+                .containsExactly(
+                        new Mark.HairpinStart(ZERO, true),
+                        new Mark.HairpinEnd(HALF),
+                        new Mark.HairpinStart(HALF, false),
+                        new Mark.HairpinEnd(MusicalTime.WHOLE));
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: hairpin without its other end (measure 1)",
+                        "changed: hairpin without an end, closed at the next one or at the end (measure 1)");
     }
 
     @Test
     void tempoByMetronomeMarkAndByPlayback() {
-        assertThat(marks(Xml.direction(metronome("quarter</beat-unit><beat-unit-dot/>", "60"), "<sound tempo=\"90\"/>") + NOTE))
+        assertThat(marks(Xml.direction(metronome("quarter</beat-unit><beat-unit-dot/>", "60"), "<sound tempo=\"90\"/>")
+                        + NOTE))
                 .containsExactly(new Mark.TempoChange(ZERO, new Tempo(MusicalTime.of(3, 8), 60_000)));
         assertThat(marks("<sound tempo=\"72.5\"/>" + NOTE))
                 .containsExactly(new Mark.TempoChange(ZERO, new Tempo(MusicalTime.QUARTER, 72_500)));
@@ -91,16 +94,21 @@ class MarksReadingTest {
     void aTempoThatIsNotANumberGivesWayToPlaybackOrIsReadAtItsMiddle() {
         String range = metronome("quarter</beat-unit>", "60-72");
         ReadTune both = read(Xml.direction(range, "<sound tempo=\"64\"/>") + NOTE);
-        ReadTune alone = read(Xml.direction(range) + Xml.note("C4", 8)
-                + Xml.direction(metronome("half</beat-unit>", "c. 80")) + Xml.note("C4", 8));
+        ReadTune alone = read(Xml.direction(range)
+                + Xml.note("C4", 8)
+                + Xml.direction(metronome("half</beat-unit>", "c. 80"))
+                + Xml.note("C4", 8));
 
         assertThat(both.tune().measure(0).marks()).containsExactly(new Mark.TempoChange(ZERO, Tempo.quarters(64)));
         assertThat(skipped(both)).containsExactly("left out: tempo mark \"60-72\" (measure 1)");
-        assertThat(alone.tune().measure(0).marks()).containsExactly(
-                new Mark.TempoChange(ZERO, Tempo.quarters(66)), new Mark.TempoChange(HALF, new Tempo(HALF, 80_000)));
-        assertThat(skipped(alone)).containsExactly(
-                "changed: tempo mark \"60-72\" read as 1/4=66 (measure 1)",
-                "changed: tempo mark \"c. 80\" read as 1/2=80 (measure 1)");
+        assertThat(alone.tune().measure(0).marks())
+                .containsExactly(
+                        new Mark.TempoChange(ZERO, Tempo.quarters(66)),
+                        new Mark.TempoChange(HALF, new Tempo(HALF, 80_000)));
+        assertThat(skipped(alone))
+                .containsExactly(
+                        "changed: tempo mark \"60-72\" read as 1/4=66 (measure 1)",
+                        "changed: tempo mark \"c. 80\" read as 1/2=80 (measure 1)");
     }
 
     @Test
@@ -120,11 +128,12 @@ class MarksReadingTest {
     void accordionRegistrationsAreChecked() {
         String sign = "<accordion-registration>%s</accordion-registration>";
         assertThat(marks(Xml.direction(sign.formatted(
-                        "<accordion-high/><accordion-middle>2</accordion-middle><accordion-low/>")) + NOTE))
+                                "<accordion-high/><accordion-middle>2</accordion-middle><accordion-low/>"))
+                        + NOTE))
                 .containsExactly(new Mark.Registration(ZERO, true, 2, true));
         for (String middle : List.of("0", "4"))
-            assertThat(skipped(read(Xml.direction(sign.formatted(
-                            "<accordion-middle>" + middle + "</accordion-middle>")) + NOTE)))
+            assertThat(skipped(read(Xml.direction(sign.formatted("<accordion-middle>" + middle + "</accordion-middle>"))
+                            + NOTE)))
                     .containsExactly("left out: accordion registration with " + middle + " middle dots (measure 1)");
         ReadTune empty = read(Xml.direction(sign.formatted("")) + NOTE);
         assertThat(empty.tune().measure(0).marks()).isEmpty();
@@ -134,7 +143,8 @@ class MarksReadingTest {
     @Test
     void directionsThatMeanNothingHereAreListed() {
         assertThat(skipped(read(Xml.direction("<pedal type=\"start\"/>") + "<figured-bass/>"
-                        + Xml.direction("<metronome><beat-unit>quarter</beat-unit><beat-unit>half</beat-unit></metronome>")
+                        + Xml.direction(
+                                "<metronome><beat-unit>quarter</beat-unit><beat-unit>half</beat-unit></metronome>")
                         + NOTE)))
                 .containsExactly(
                         "left out: pedal (measure 1)",

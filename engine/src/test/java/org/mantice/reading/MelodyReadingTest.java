@@ -41,13 +41,17 @@ class MelodyReadingTest {
 
     @Test
     void notesRestsAndChords() {
-        ReadTune read = Xml.read(Xml.score(
-                Xml.note("C4", 4) + Xml.rest(4) + Xml.note("E4", 8) + Xml.chordNote("C4", 8) + Xml.chordNote("G#4", 8)));
+        ReadTune read = Xml.read(Xml.score(Xml.note("C4", 4)
+                + Xml.rest(4)
+                + Xml.note("E4", 8)
+                + Xml.chordNote("C4", 8)
+                + Xml.chordNote("G#4", 8)));
 
         assertThat(shown(first(read))).isEqualTo("C4:1/4 z:1/4 C4+E4+G#4:1/2");
         assertThat(read.skipped()).isEmpty();
-        assertThat(read.melody()).hasToString("P1 (Tune), staff 1: the only part with pitched notes; "
-                + "its first voice with notes in each measure");
+        assertThat(read.melody())
+                .hasToString("P1 (Tune), staff 1: the only part with pitched notes; "
+                        + "its first voice with notes in each measure");
         assertThat(read.fingerprint()).matches("[0-9a-f]{64}");
     }
 
@@ -56,7 +60,9 @@ class MelodyReadingTest {
         String start = "<tie type=\"start\"/>";
         String stop = "<tie type=\"stop\"/>";
         ReadTune read = Xml.read(Xml.score(
-                Xml.note("C4", 16, start), Xml.note("C4", 8, stop, start) + Xml.note("D4", 8), Xml.note("E4", 16, stop)));
+                Xml.note("C4", 16, start),
+                Xml.note("C4", 8, stop, start) + Xml.note("D4", 8),
+                Xml.note("E4", 16, stop)));
 
         assertThat(shown(first(read))).isEqualTo("C4~:1");
         assertThat(shown(read.tune().measure(1))).isEqualTo("~C4:1/2 D4:1/2");
@@ -70,9 +76,11 @@ class MelodyReadingTest {
         String stop = "<tie type=\"stop\"/>";
         ReadTune read = Xml.read(Xml.score(
                 Xml.note("C4", 16, start),
-                Xml.barline("left", "<ending number=\"1\" type=\"start\"/>") + Xml.note("C4", 16, stop)
+                Xml.barline("left", "<ending number=\"1\" type=\"start\"/>")
+                        + Xml.note("C4", 16, stop)
                         + Xml.barline("right", "<ending number=\"1\" type=\"stop\"/><repeat direction=\"backward\"/>"),
-                Xml.barline("left", "<ending number=\"2\" type=\"start\"/>") + Xml.note("C4", 16, stop)
+                Xml.barline("left", "<ending number=\"2\" type=\"start\"/>")
+                        + Xml.note("C4", 16, stop)
                         + Xml.barline("right", "<ending number=\"2\" type=\"stop\"/>")));
 
         assertThat(shown(read.tune().measure(2))).isEqualTo("~C4:1");
@@ -81,10 +89,9 @@ class MelodyReadingTest {
 
     @Test
     void graceNotesBeforeAndAfter() {
-        ReadTune read = Xml.read(Xml.score(
-                Xml.grace("B3") + Xml.grace("C4") + Xml.note("D4", 8)
-                        + "<note><grace steal-time-previous=\"20\"/>" + Xml.pitch("E4") + "</note>" + Xml.note("F4", 8)
-                        + Xml.grace("G4")));
+        ReadTune read = Xml.read(Xml.score(Xml.grace("B3") + Xml.grace("C4") + Xml.note("D4", 8)
+                + "<note><grace steal-time-previous=\"20\"/>" + Xml.pitch("E4") + "</note>" + Xml.note("F4", 8)
+                + Xml.grace("G4")));
 
         MelodyEvent before = first(read).melody().get(0);
         MelodyEvent last = first(read).melody().get(1);
@@ -105,10 +112,10 @@ class MelodyReadingTest {
     void tripletsAreExactEvenWhereTheDivisionsAreNot() {
         String triplet = "<type>eighth</type><time-modification><actual-notes>3</actual-notes>"
                 + "<normal-notes>2</normal-notes></time-modification>";
-        ReadTune read = Xml.read(Xml.score(
-                Xml.note("C4", 1, triplet) + Xml.note("D4", 1, triplet) + Xml.note("E4", 2, triplet) + Xml.note("F4", 12)
-                        + "<backup><duration>12</duration></backup>"
-                        + Xml.note("C3", 12, "<voice>2</voice>")));
+        ReadTune read = Xml.read(Xml.score(Xml.note("C4", 1, triplet) + Xml.note("D4", 1, triplet)
+                + Xml.note("E4", 2, triplet) + Xml.note("F4", 12)
+                + "<backup><duration>12</duration></backup>"
+                + Xml.note("C3", 12, "<voice>2</voice>")));
 
         assertThat(shown(first(read))).isEqualTo("C4:1/12 D4:1/12 E4:1/12 F4:3/4");
         assertThat(first(read).length()).isEqualTo(MusicalTime.WHOLE);
@@ -116,13 +123,14 @@ class MelodyReadingTest {
 
     @Test
     void aLengthThatIsMissingIsReadFromTheNoteValue() {
-        ReadTune read = Xml.read(Xml.score("<note>" + Xml.pitch("C4") + "<type>half</type><dot/></note>"
-                + "<note>" + Xml.pitch("D4") + "</note>" + Xml.note("E4", 4)));
+        ReadTune read = Xml.read(Xml.score("<note>" + Xml.pitch("C4") + "<type>half</type><dot/></note>" + "<note>"
+                + Xml.pitch("D4") + "</note>" + Xml.note("E4", 4)));
 
         assertThat(shown(first(read))).isEqualTo("C4:3/4 E4:1/4");
-        assertThat(skipped(read)).containsExactly(
-                "left out: note without a length (measure 1)",
-                "changed: note length \"\" read as 3/4 of a whole note (measure 1)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: note without a length (measure 1)",
+                        "changed: note length \"\" read as 3/4 of a whole note (measure 1)");
     }
 
     @Test
@@ -139,7 +147,8 @@ class MelodyReadingTest {
                 + "<forward><duration>8</duration></forward>" + Xml.note("D5", 4, "<voice>1</voice>")
                 + "<backup><duration>16</duration></backup>" + Xml.note("E4", 16, "<voice>2</voice>")));
 
-        assertThat(first(read).melody()).extracting(MelodyEvent::offset)
+        assertThat(first(read).melody())
+                .extracting(MelodyEvent::offset)
                 .containsExactly(MusicalTime.ZERO, MusicalTime.of(3, 4));
         assertThat(skipped(read)).containsExactly("left out: notes of voice 2 on staff 1 (measure 1)");
     }
@@ -162,9 +171,10 @@ class MelodyReadingTest {
                 + "<backup><duration>12</duration></backup>" + Xml.note("F4", 12, "<voice>1</voice>")));
 
         assertThat(shown(first(read))).isEqualTo("C4:1/4 D4+F4:3/4");
-        assertThat(skipped(read)).containsExactly(
-                "changed: overlap in one voice; the earlier note is cut (measure 1)",
-                "changed: two notes of one voice at one place read as a chord (measure 1)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "changed: overlap in one voice; the earlier note is cut (measure 1)",
+                        "changed: two notes of one voice at one place read as a chord (measure 1)");
     }
 
     @Test
@@ -172,13 +182,16 @@ class MelodyReadingTest {
         ReadTune read = Xml.read(Xml.score(
                 Xml.note("C4", 4), Xml.note("D4", 20), "", Xml.note("E4", 8), Xml.note("F4", 16), Xml.note("G4", 12)));
 
-        assertThat(read.tune().measures()).extracting(Measure::pickup)
+        assertThat(read.tune().measures())
+                .extracting(Measure::pickup)
                 .containsExactly(true, false, false, false, false, false);
-        assertThat(read.tune().measures()).extracting(measure -> measure.length().toString())
+        assertThat(read.tune().measures())
+                .extracting(measure -> measure.length().toString())
                 .containsExactly("1/4", "5/4", "1", "1/2", "1", "3/4");
-        assertThat(skipped(read)).containsExactly(
-                "changed: measure longer than its meter, kept as written (measure 2)",
-                "changed: measure shorter than its meter, kept as written (measure 4)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "changed: measure longer than its meter, kept as written (measure 2)",
+                        "changed: measure shorter than its meter, kept as written (measure 4)");
     }
 
     @Test
@@ -204,7 +217,8 @@ class MelodyReadingTest {
                 meter.formatted("<beats>none</beats><beat-type>4</beat-type>") + Xml.note("C4", 6),
                 meter.formatted("<beats>4</beats><beat-type>5</beat-type>") + Xml.note("C4", 6)));
 
-        assertThat(read.tune().measures()).extracting(measure -> measure.meter().toString())
+        assertThat(read.tune().measures())
+                .extracting(measure -> measure.meter().toString())
                 .containsExactly("4/4", "3+2/8", "4+3/8", "free", "free", "free");
         assertThat(read.tune().measure(3).length()).isEqualTo(MusicalTime.of(5, 4));
         assertThat(skipped(read)).containsExactly("left out: time signature 4/5 (measure 6)");
@@ -230,11 +244,17 @@ class MelodyReadingTest {
                 Xml.note("C4", 8) + key.formatted("<fifths>2</fifths><mode>dorian</mode>") + Xml.note("C4", 8),
                 key.formatted("<key-step>F</key-step><key-alter>1</key-alter>") + Xml.note("C4", 16)));
 
-        assertThat(read.tune().measures()).extracting(Measure::key).containsExactly(
-                new Key(0, Mode.NONE), new Key(-3, Mode.MINOR), new Key(-3, Mode.MINOR), new Key(2, Mode.DORIAN));
-        assertThat(skipped(read)).containsExactly(
-                "left out: key signature that is not a row of fifths (measure 4)",
-                "changed: key change in mid-measure takes effect at the next measure (measure 3)");
+        assertThat(read.tune().measures())
+                .extracting(Measure::key)
+                .containsExactly(
+                        new Key(0, Mode.NONE),
+                        new Key(-3, Mode.MINOR),
+                        new Key(-3, Mode.MINOR),
+                        new Key(2, Mode.DORIAN));
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: key signature that is not a row of fifths (measure 4)",
+                        "changed: key change in mid-measure takes effect at the next measure (measure 3)");
     }
 
     @Test
@@ -252,20 +272,22 @@ class MelodyReadingTest {
     @Test
     void aTransposedKeyBeyondSevenSharpsIsRespelled() {
         String part = "<transpose><diatonic>-1</diatonic><chromatic>-1</chromatic></transpose></attributes>";
-        ReadTune read = Xml.read(Xml.score(Xml.note("G#4", 16))
-                .replace("<fifths>0", "<fifths>4")
-                .replace("</attributes>", part));
+        ReadTune read = Xml.read(
+                Xml.score(Xml.note("G#4", 16)).replace("<fifths>0", "<fifths>4").replace("</attributes>", part));
 
         assertThat(first(read).key().fifths()).isEqualTo(-3);
         assertThat(shown(first(read))).isEqualTo("G4:1");
-        assertThat(Transposition.of(1, 1, 1).keeping(new Key(6, Mode.MAJOR)).of(new Key(6, Mode.MAJOR)).fifths())
+        assertThat(Transposition.of(1, 1, 1)
+                        .keeping(new Key(6, Mode.MAJOR))
+                        .of(new Key(6, Mode.MAJOR))
+                        .fifths())
                 .isEqualTo(1);
     }
 
     @Test
     void octaveShiftsAreAlreadyInThePitches() {
-        ReadTune read = Xml.read(Xml.score(
-                Xml.direction("<octave-shift type=\"down\" size=\"8\"/>") + Xml.note("C6", 16)));
+        ReadTune read =
+                Xml.read(Xml.score(Xml.direction("<octave-shift type=\"down\" size=\"8\"/>") + Xml.note("C6", 16)));
 
         assertThat(shown(first(read))).isEqualTo("C6:1");
         assertThat(read.skipped()).isEmpty();
@@ -279,11 +301,12 @@ class MelodyReadingTest {
                 + "<note><pitch><step>H</step><octave>4</octave></pitch><duration>4</duration></note>"));
 
         assertThat(shown(first(read))).isEqualTo("C4:1/4");
-        assertThat(skipped(read)).containsExactly(
-                "left out: cue notes (measure 1)",
-                "left out: notes without pitch (measure 1)",
-                "left out: note with unreadable pitch H4 (measure 1)",
-                "changed: microtone 0.5 rounded to a semitone (measure 1)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: cue notes (measure 1)",
+                        "left out: notes without pitch (measure 1)",
+                        "left out: note with unreadable pitch H4 (measure 1)",
+                        "changed: microtone 0.5 rounded to a semitone (measure 1)");
     }
 
     @Test
@@ -291,7 +314,8 @@ class MelodyReadingTest {
         ReadTune read = Xml.read(Xml.score(
                 "<note><rest measure=\"yes\"/><duration>999</duration></note>",
                 Xml.note("C4", 8) + Xml.note("D4", 8),
-                "<attributes><measure-style><measure-repeat type=\"start\">1</measure-repeat></measure-style></attributes>",
+                "<attributes><measure-style><measure-repeat"
+                        + " type=\"start\">1</measure-repeat></measure-style></attributes>",
                 "",
                 "<attributes><measure-style><measure-repeat type=\"stop\"/></measure-style></attributes>"
                         + Xml.note("E4", 16)));
@@ -308,21 +332,29 @@ class MelodyReadingTest {
         String technical = "<notations><technical>%s</technical></notations>";
         ReadTune read = Xml.read(Xml.score(
                 Xml.note("C4", 4, technical.formatted("<fingering>1</fingering>"))
-                        + Xml.note("D4", 4, technical.formatted(
-                                "<fingering>2</fingering><fingering substitution=\"yes\">3</fingering>"))
+                        + Xml.note(
+                                "D4",
+                                4,
+                                technical.formatted(
+                                        "<fingering>2</fingering><fingering substitution=\"yes\">3</fingering>"))
                         + Xml.note("E4", 4, technical.formatted("<fingering>5-4</fingering>"))
                         + Xml.note("E4", 4, technical.formatted("<fingering>5</fingering><fingering>1</fingering>"))
                         + Xml.chordNote("C5", 4),
-                Xml.note("C4", 16, technical.formatted("<fingering>7</fingering>"
-                        + "<fingering alternate=\"yes\">2</fingering>"))));
+                Xml.note(
+                        "C4",
+                        16,
+                        technical.formatted(
+                                "<fingering>7</fingering>" + "<fingering alternate=\"yes\">2</fingering>"))));
 
-        assertThat(first(read).melody()).extracting(event -> event.notes().get(0).fingers())
+        assertThat(first(read).melody())
+                .extracting(event -> event.notes().get(0).fingers())
                 .containsExactly(List.of(1), List.of(2, 3), List.of(5, 4), List.of(1));
         assertThat(first(read).melody().get(3).notes().get(1).fingers()).containsExactly(5);
-        assertThat(skipped(read)).containsExactly(
-                "left out: fingering \"7\" (measure 2)",
-                "left out: fingering \"2\" (measure 2)",
-                "changed: fingers written at one note shared out over its chord (measure 1)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: fingering \"7\" (measure 2)",
+                        "left out: fingering \"2\" (measure 2)",
+                        "changed: fingers written at one note shared out over its chord (measure 1)");
     }
 
     @Test
@@ -335,21 +367,33 @@ class MelodyReadingTest {
                         + Xml.note("E4", 8, slur.formatted("stop", "1")),
                 Xml.note("E4", 16, slur.formatted("stop", "3"))));
 
-        assertThat(first(read).melody()).extracting(event -> event.marks().slurStarts()).containsExactly(1, 0, 0);
-        assertThat(first(read).melody()).extracting(event -> event.marks().slurStops()).containsExactly(0, 0, 1);
+        assertThat(first(read).melody())
+                .extracting(event -> event.marks().slurStarts())
+                .containsExactly(1, 0, 0);
+        assertThat(first(read).melody())
+                .extracting(event -> event.marks().slurStops())
+                .containsExactly(0, 0, 1);
         assertThat(skipped(read)).containsExactly("left out: slur without its other end (measure 2)");
     }
 
     @Test
     void articulationsBreathsFermatasAndLyrics() {
-        ReadTune read = Xml.read(Xml.score(
-                Xml.note("C4", 4, "<notations><articulations><staccato/><accent/></articulations></notations>",
+        ReadTune read = Xml.read(Xml.score(Xml.note(
+                        "C4",
+                        4,
+                        "<notations><articulations><staccato/><accent/></articulations></notations>",
                         "<lyric number=\"1\"><syllabic>begin</syllabic><text>Mor</text></lyric>"
                                 + "<lyric number=\"2\"><text>Oh,</text></lyric>")
-                        + Xml.note("D4", 4, "<notations><articulations><breath-mark>comma</breath-mark></articulations>"
+                + Xml.note(
+                        "D4",
+                        4,
+                        "<notations><articulations><breath-mark>comma</breath-mark></articulations>"
                                 + "<fermata/></notations>",
-                                "<lyric><syllabic>end</syllabic><text>ning</text><elision/><text>air!</text></lyric>")
-                        + Xml.note("E4", 8, "<notations><articulations><caesura/><doit/></articulations>"
+                        "<lyric><syllabic>end</syllabic><text>ning</text><elision/><text>air!</text></lyric>")
+                + Xml.note(
+                        "E4",
+                        8,
+                        "<notations><articulations><caesura/><doit/></articulations>"
                                 + "<ornaments><trill-mark/></ornaments></notations>")));
 
         EventMarks marks = first(read).melody().get(0).marks();
@@ -366,14 +410,24 @@ class MelodyReadingTest {
     @Test
     void bellowsShakeAndRicochetByGlyphNameAndByWords() {
         ReadTune read = Xml.read(Xml.score(
-                Xml.note("C4", 4, "<notations><technical><other-technical smufl=\"accdnRicochet3\"/></technical></notations>")
-                        + Xml.words("bellows shake") + Xml.note("D4", 4) + Xml.note("E4", 4)
-                        + Xml.words("N.B.") + Xml.note("F4", 4),
+                Xml.note(
+                                "C4",
+                                4,
+                                "<notations><technical><other-technical"
+                                        + " smufl=\"accdnRicochet3\"/></technical></notations>")
+                        + Xml.words("bellows shake")
+                        + Xml.note("D4", 4)
+                        + Xml.note("E4", 4)
+                        + Xml.words("N.B.")
+                        + Xml.note("F4", 4),
                 Xml.words("B.S.") + Xml.note("C4", 8) + Xml.note("D4", 8)));
 
         assertThat(read.tune().measures().stream()
                         .flatMap(measure -> measure.melody().stream())
-                        .map(event -> event.marks().bellowsEffect().map(BellowsEffect::name).orElse("")))
+                        .map(event -> event.marks()
+                                .bellowsEffect()
+                                .map(BellowsEffect::name)
+                                .orElse("")))
                 .containsExactly("RICOCHET", "SHAKE", "SHAKE", "", "SHAKE", "");
         assertThat(read.skipped()).isEmpty();
     }
@@ -407,10 +461,13 @@ class MelodyReadingTest {
 
         assertThat(read.melody().part().id()).isEqualTo("D");
         assertThat(read.melody().rule()).isEqualTo(MelodyChoice.Rule.CARRIES_CHORDS);
-        assertThat(read.parts()).extracting(PartInfo::label)
+        assertThat(read.parts())
+                .extracting(PartInfo::label)
                 .containsExactly("A (Drum)", "B (Bass)", "C (Flute)", "D (Voice)");
-        assertThat(skipped(read)).containsExactly(
-                "left out: notes of part B (Bass) (measure 1)", "left out: notes of part C (Flute) (measure 1)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: notes of part B (Bass) (measure 1)",
+                        "left out: notes of part C (Flute) (measure 1)");
     }
 
     @Test

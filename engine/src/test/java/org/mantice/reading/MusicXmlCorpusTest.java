@@ -42,7 +42,8 @@ class MusicXmlCorpusTest {
 
         System.out.println("mxl-leadsheets-pd: " + read + " of " + files.size() + " read");
         assertThat(read).isEqualTo(files.size());
-        for (Corpus.Numbered file : files) assertThat(reader.read(file.path()).tune().hasChords()).isTrue();
+        for (Corpus.Numbered file : files)
+            assertThat(reader.read(file.path()).tune().hasChords()).isTrue();
     }
 
     @Test
@@ -64,10 +65,13 @@ class MusicXmlCorpusTest {
                 read++;
             } catch (TuneReadException e) {
                 if (e.reason() == Reason.NO_NOTES)
-                    assertThat(PlainMusicXml.of(file.path()).pitchedNotes()).as(e.getMessage()).isZero();
+                    assertThat(PlainMusicXml.of(file.path()).pitchedNotes())
+                            .as(e.getMessage())
+                            .isZero();
                 else {
                     String fingerprint = PlainMusicXml.fingerprint(file.path());
-                    assertThat(table).as(e.getMessage())
+                    assertThat(table)
+                            .as(e.getMessage())
                             .contains(folder + "\t" + file.index() + "\t" + fingerprint + "\t" + e.reason());
                 }
             }
@@ -120,16 +124,24 @@ class MusicXmlCorpusTest {
         return read.tune().measures().stream()
                 .mapToLong(measure -> measure.melody().stream()
                                 .mapToLong(event -> event.notes().size()
-                                        + event.graces().notes().stream().mapToLong(List::size).sum()
-                                        + event.after().notes().stream().mapToLong(List::size).sum())
+                                        + event.graces().notes().stream()
+                                                .mapToLong(List::size)
+                                                .sum()
+                                        + event.after().notes().stream()
+                                                .mapToLong(List::size)
+                                                .sum())
                                 .sum()
-                        + measure.bass().stream().mapToLong(event -> event.pitches().size()).sum())
+                        + measure.bass().stream()
+                                .mapToLong(event -> event.pitches().size())
+                                .sum())
                 .sum();
     }
 
     private static long heldEvents(ReadTune read) {
         return read.tune().measures().stream()
-                .mapToLong(measure -> measure.melody().stream().filter(event -> !event.isRest()).count()
+                .mapToLong(measure -> measure.melody().stream()
+                                .filter(event -> !event.isRest())
+                                .count()
                         + measure.bass().size())
                 .sum();
     }
@@ -142,7 +154,6 @@ class MusicXmlCorpusTest {
                 SkippedWhat.DOUBLED_NOTE,
                 SkippedWhat.UNREADABLE_PITCH,
                 SkippedWhat.NOTE_WITHOUT_LENGTH,
-                SkippedWhat.TIED_BASS_JOINED,
                 SkippedWhat.LOST_GRACE);
         return read.skipped().stream()
                 .filter(skipped -> notes.contains(skipped.what()))

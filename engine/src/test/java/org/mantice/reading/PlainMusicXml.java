@@ -29,8 +29,8 @@ record PlainMusicXml(Document document) {
         try {
             DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
             builder.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
-            boolean misdeclared = new String(bytes, 0, 80, StandardCharsets.ISO_8859_1)
-                    .matches("(?s)<\\?xml[^>]*[uU][tT][fF]-16.*");
+            boolean misdeclared =
+                    new String(bytes, 0, 80, StandardCharsets.ISO_8859_1).matches("(?s)<\\?xml[^>]*[uU][tT][fF]-16.*");
             InputSource source = new InputSource(new ByteArrayInputStream(bytes));
             if (misdeclared) source = new InputSource(new StringReader(new String(bytes, StandardCharsets.UTF_8)));
             return new PlainMusicXml(builder.parse(source));

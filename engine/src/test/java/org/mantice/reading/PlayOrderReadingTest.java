@@ -34,11 +34,12 @@ class PlayOrderReadingTest {
         if (signs.repeatStart()) text.append("|:");
         if (signs.segno()) text.append("S");
         if (signs.coda()) text.append("O");
-        if (!signs.endingStart().isEmpty()) text.append(signs.endingStart().toString().replace(" ", ""));
+        if (!signs.endingStart().isEmpty())
+            text.append(signs.endingStart().toString().replace(" ", ""));
         text.append("-");
         if (signs.endingStop()) text.append("]");
         signs.repeatEnd().ifPresent(times -> text.append(":|").append(times));
-        if (signs.repeatAfterJump()) text.append("after");
+        if (signs.repeatEnd().isPresent() && !signs.repeatAfterJump()) text.append("once");
         if (signs.toCoda()) text.append("toO");
         if (signs.fine()) text.append("F");
         signs.jump().ifPresent(jump -> text.append(jump == Barlines.Jump.DA_CAPO ? "DC" : "DS"));
@@ -53,14 +54,15 @@ class PlayOrderReadingTest {
     void repeatsWithTheirTimes() {
         ReadTune read = Xml.read(Xml.score(
                 FORWARD + NOTE,
-                NOTE + Xml.barline("right", "<repeat direction=\"backward\" times=\"3\" after-jump=\"yes\"/>"),
+                NOTE + Xml.barline("right", "<repeat direction=\"backward\" times=\"3\" after-jump=\"no\"/>"),
                 NOTE + Xml.barline("right", "<repeat direction=\"backward\" times=\"1\"/>"),
                 NOTE + Xml.barline("right", "<repeat direction=\"backward\" times=\"many\"/>")));
 
-        assertThat(shown(read)).isEqualTo("|:- -:|3after - -:|2");
-        assertThat(skipped(read)).containsExactly(
-                "left out: repeat played once (measure 3)",
-                "changed: repeat \"many\" times read as 2 (measure 4)");
+        assertThat(shown(read)).isEqualTo("|:- -:|3once - -:|2");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: repeat played once (measure 3)",
+                        "changed: repeat \"many\" times read as 2 (measure 4)");
     }
 
     @Test
@@ -89,11 +91,14 @@ class PlayOrderReadingTest {
     @Test
     void endingsWithoutNumbersFollowOn() {
         ReadTune read = Xml.read(Xml.score(
-                NOTE, start("") + NOTE + stop("", "<repeat direction=\"backward\"/>"), start("") + NOTE + stop("", "")));
+                NOTE,
+                start("") + NOTE + stop("", "<repeat direction=\"backward\"/>"),
+                start("") + NOTE + stop("", "")));
 
         assertThat(shown(read)).isEqualTo("- [1]-]:|2 [2]-]");
-        assertThat(skipped(read)).containsExactly(
-                "changed: ending \"\" read as 1 (measure 2)", "changed: ending \"\" read as 2 (measure 3)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "changed: ending \"\" read as 1 (measure 2)", "changed: ending \"\" read as 2 (measure 3)");
     }
 
     @Test
@@ -107,14 +112,15 @@ class PlayOrderReadingTest {
 
     @Test
     void endingsWithoutAnEndAreClosedAndEndsWithoutAStartListed() {
-        ReadTune read = Xml.read(Xml.score(
-                NOTE + stop("2", ""), start("1") + NOTE + BACKWARD, start("2") + NOTE, NOTE));
+        ReadTune read =
+                Xml.read(Xml.score(NOTE + stop("2", ""), start("1") + NOTE + BACKWARD, start("2") + NOTE, NOTE));
 
         assertThat(shown(read)).isEqualTo("- [1]-]:|2 [2]-] -");
-        assertThat(skipped(read)).containsExactly(
-                "left out: ending without a start (measure 1)",
-                "changed: ending \"1\" had no end (measure 2)",
-                "changed: ending \"2\" had no end (measure 3)");
+        assertThat(skipped(read))
+                .containsExactly(
+                        "left out: ending without a start (measure 1)",
+                        "changed: ending \"1\" had no end (measure 2)",
+                        "changed: ending \"2\" had no end (measure 3)");
     }
 
     @Test
@@ -127,8 +133,8 @@ class PlayOrderReadingTest {
 
     @Test
     void endings1And2WithoutARepeatGetIt() {
-        ReadTune read = Xml.read(Xml.score(
-                FORWARD + NOTE, start("1") + NOTE + stop("1", ""), start("2") + NOTE + stop("2", ""), NOTE));
+        ReadTune read = Xml.read(
+                Xml.score(FORWARD + NOTE, start("1") + NOTE + stop("1", ""), start("2") + NOTE + stop("2", ""), NOTE));
 
         assertThat(shown(read)).isEqualTo("|:- [1]-]:|2 [2]-] -");
         assertThat(skipped(read)).containsExactly("changed: repeat missing after ending 1, added (measure 2)");
@@ -167,7 +173,8 @@ class PlayOrderReadingTest {
 
     @Test
     void daCapoAlFineInItsSpellings() {
-        for (String words : List.of("D.C. al Fine", "D. C. al Fine", "Da Capo al Fine", "da capo", "DC al Fine", "D.C.")) {
+        for (String words :
+                List.of("D.C. al Fine", "D. C. al Fine", "Da Capo al Fine", "da capo", "DC al Fine", "D.C.")) {
             ReadTune read = Xml.read(Xml.score(NOTE + Xml.words("Fine"), NOTE + Xml.words(words)));
             assertThat(shown(read)).as(words).isEqualTo("-F -DC");
             assertThat(read.tune().measure(1).marks()).isEmpty();
@@ -194,8 +201,7 @@ class PlayOrderReadingTest {
     @Test
     void aSegnoAtTheEndOfAMeasureBelongsToTheNextOneAndInTheMiddleToItsOwn() {
         ReadTune read = Xml.read(Xml.score(
-                NOTE + Xml.direction("<segno/>"),
-                Xml.note("C4", 8) + Xml.direction("<segno/>") + Xml.note("C4", 8)));
+                NOTE + Xml.direction("<segno/>"), Xml.note("C4", 8) + Xml.direction("<segno/>") + Xml.note("C4", 8)));
 
         assertThat(shown(read)).isEqualTo("- S-");
         assertThat(skipped(read)).containsExactly("changed: segno in mid-measure moved to the barline (measure 2)");
@@ -204,15 +210,20 @@ class PlayOrderReadingTest {
     @Test
     void repeatsInMidMeasureSplitIt() {
         ReadTune read = Xml.read(Xml.score(
-                Xml.note("C4", 12) + Xml.barline("middle", "<repeat direction=\"backward\"/>")
-                        + Xml.barline("middle", "<repeat direction=\"forward\"/>") + Xml.harmony("G", "major")
+                Xml.note("C4", 12)
+                        + Xml.barline("middle", "<repeat direction=\"backward\"/>")
+                        + Xml.barline("middle", "<repeat direction=\"forward\"/>")
+                        + Xml.harmony("G", "major")
                         + Xml.note("D4", 4),
                 NOTE + BACKWARD));
 
         assertThat(shown(read)).isEqualTo("-:|2 |:- -:|2");
-        assertThat(read.tune().measures()).extracting(measure -> measure.length().toString())
+        assertThat(read.tune().measures())
+                .extracting(measure -> measure.length().toString())
                 .containsExactly("3/4", "1/4", "1");
-        assertThat(read.tune().measures()).extracting(measure -> measure.pickup()).containsExactly(false, true, false);
+        assertThat(read.tune().measures())
+                .extracting(measure -> measure.pickup())
+                .containsExactly(false, true, false);
         assertThat(read.tune().measure(1).chords().get(0).offset().isZero()).isTrue();
         assertThat(skipped(read)).containsExactly("changed: measure split at a repeat in its middle (measure 1)");
     }
@@ -222,10 +233,12 @@ class PlayOrderReadingTest {
         ReadTune read = Xml.read(Xml.score(
                 NOTE + Xml.barline("right", "<bar-style>light-light</bar-style>"),
                 NOTE,
-                Xml.barline("left", "<bar-style>light-light</bar-style>") + NOTE
+                Xml.barline("left", "<bar-style>light-light</bar-style>")
+                        + NOTE
                         + Xml.barline("right", "<bar-style>dotted</bar-style>")));
 
-        assertThat(read.tune().measures()).extracting(measure -> measure.barlines().doubleBar())
+        assertThat(read.tune().measures())
+                .extracting(measure -> measure.barlines().doubleBar())
                 .containsExactly(true, true, false);
     }
 

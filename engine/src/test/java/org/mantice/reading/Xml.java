@@ -18,11 +18,15 @@ final class Xml {
     static String score(String... measures) {
         StringBuilder part = new StringBuilder("<part id=\"P1\">");
         for (int i = 0; i < measures.length; i++)
-            part.append("<measure number=\"").append(i + 1).append("\">")
+            part.append("<measure number=\"")
+                    .append(i + 1)
+                    .append("\">")
                     .append(i == 0 ? ATTRIBUTES : "")
                     .append(measures[i])
                     .append("</measure>");
-        return wrap("<score-part id=\"P1\"><part-name>Tune</part-name></score-part>", part.append("</part>").toString());
+        return wrap(
+                "<score-part id=\"P1\"><part-name>Tune</part-name></score-part>",
+                part.append("</part>").toString());
     }
 
     static String wrap(String scoreParts, String parts) {
