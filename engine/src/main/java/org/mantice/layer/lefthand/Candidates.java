@@ -190,12 +190,10 @@ final class Candidates {
         return found;
     }
 
+    /** Empty where the instrument lacks the note: under an unknown harmony another would be a guess. */
     private List<Candidate> ofBassNote(NoteName note) {
         List<Candidate> found = new ArrayList<>();
         for (BassButton button : layout.bassButtons(note.pitchClass())) found.add(plain(button, Bass.OTHER));
-        if (!found.isEmpty()) return found;
-        for (ButtonChoice choice : choices(ChordSymbol.of(note, ChordKind.MAJOR)))
-            if (choice.bass().isPresent()) found.add(bass(choice));
         return found;
     }
 

@@ -34,11 +34,11 @@ final class LeftHandExplanation {
 
     private void stage(int[] states, int index) {
         Stage stage = score.stages.get(index);
-        ButtonMoment moment = stage.space().moments().get(states[index]);
+        ButtonMoment moment = stage.space().moment(states[index]);
         for (Rule<ButtonMoment> rule : score.tables.momentRules) add(rule, rule.explain(moment), stage);
         if (index == 0) return;
-        ButtonMoment before = score.stages.get(index - 1).space().moments().get(states[index - 1]);
-        long available = stage.fromBefore().orElseThrow().availableMillis();
+        ButtonMoment before = score.stages.get(index - 1).space().moment(states[index - 1]);
+        long available = stage.fromBefore().orElseThrow().table().availableMillis();
         for (var rule : score.tables.pairRules)
             add(rule, rule.explain(score.tables.pair(before, moment, available)), stage);
     }

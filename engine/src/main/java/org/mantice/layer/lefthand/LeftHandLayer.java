@@ -37,7 +37,7 @@ import org.mantice.tune.WrittenPlace;
 
 /**
  * The left hand's layer. A stage is a press of the left hand, a state its buttons, fingers and hand place; every move
- * of the hand is possible and has its price.
+ * of the hand is possible and has its price, but a chord keeps its buttons as long as it lasts within a measure.
  *
  * <p>Time and memory: O(beats × states²) for the best plan, tables only once for each distinct pair of wishes and time
  * between. Immutable but for the lattice of the last taste, which is kept; safe for several threads.
@@ -98,7 +98,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
 
     @Override
     public Outcome<LeftHandPlan> best(Question question) {
-        LeftHandLocks locks = new LeftHandLocks(score, question.locks());
+        LeftHandLocks locks = new LeftHandLocks(score, lattice(question.taste()), question.locks());
         Optional<Obstacle> contradiction = locks.contradiction();
         if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
         if (empty()) return silent();
@@ -117,7 +117,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         if (from.isEmpty()) throw new IllegalArgumentException("from is empty; allowed: one plan or more");
         if (decisions < 1 || decisions > 8)
             throw new IllegalArgumentException("decisions is " + decisions + "; allowed: 1 to 8");
-        LeftHandLocks locks = new LeftHandLocks(score, question.locks());
+        LeftHandLocks locks = new LeftHandLocks(score, lattice(question.taste()), question.locks());
         Optional<Obstacle> contradiction = locks.contradiction();
         if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
         if (empty()) return tooFew(decisions);
@@ -139,8 +139,8 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         return (stage, state) -> {
             Stage at = score.stages.get(stage);
             if (!at.named()) return 0;
-            List<ButtonMoment> moments = at.space().moments();
-            return moments.get(state).buttons().equals(moments.get(reference[stage]).buttons()) ? 0 : 1;
+            StateSpace space = at.space();
+            return space.moment(state).buttons().equals(space.moment(reference[stage]).buttons()) ? 0 : 1;
         };
     }
 
@@ -162,12 +162,12 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         PlanWriter.Ledger ledger = writer.new Ledger();
         for (int i = 0; i < states.length; i++) {
             Stage stage = score.stages.get(i);
-            ButtonMoment moment = stage.space().moments().get(states[i]);
+            ButtonMoment moment = stage.space().moment(states[i]);
             for (Rule<ButtonMoment> rule : score.tables.momentRules)
                 ledger.add(rule, signed(Pricing.cost(rule, moment, stage.where())), stage);
             if (i == 0) continue;
-            ButtonMoment before = score.stages.get(i - 1).space().moments().get(states[i - 1]);
-            ButtonPair pair = score.tables.pair(before, moment, stage.fromBefore().orElseThrow().availableMillis());
+            ButtonMoment before = score.stages.get(i - 1).space().moment(states[i - 1]);
+            ButtonPair pair = score.tables.pair(before, moment, stage.fromBefore().orElseThrow().table().availableMillis());
             for (Rule<ButtonPair> rule : score.tables.pairRules)
                 ledger.add(rule, signed(Pricing.cost(rule, pair, stage.where())), stage);
         }
@@ -181,7 +181,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     /** The sets of buttons at a press; empty where the left hand does not press at that place in that pass. */
     @Override
     public List<Choice> choicesAt(Question question, int pass, WrittenPlace place) {
-        LeftHandLocks locks = new LeftHandLocks(score, question.locks());
+        LeftHandLocks locks = new LeftHandLocks(score, lattice(question.taste()), question.locks());
         List<Choice> choices = new ArrayList<>();
         if (empty() || locks.contradiction().isPresent()) return choices;
         ShortestPaths paths = paths(question, locks);
@@ -194,7 +194,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
             for (int state = 0; state < space.size(); state++) {
                 Optional<Score> cost = through.state(stage, state);
                 if (cost.isPresent())
-                    cheapest.merge(space.moments().get(state).buttons(), cost.get().cost(), Math::min);
+                    cheapest.merge(space.moment(state).buttons(), cost.get().cost(), Math::min);
             }
             cheapest.forEach((buttons, cost) -> choices.add(new Choice(
                     new Decision(Decision.Kind.BUTTONS, pass, place, 0, LeftHandPlan.name(buttons)),

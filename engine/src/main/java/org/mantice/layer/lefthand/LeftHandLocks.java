@@ -10,15 +10,19 @@ import java.util.stream.Collectors;
 import org.mantice.layer.SmallestContradiction;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.search.LayeredGraph;
 import org.mantice.search.Restriction;
+import org.mantice.search.ShortestPaths;
 
 /** Locks on buttons as restrictions of states, or a smallest set of locks that cannot hold together. */
 final class LeftHandLocks {
     private final LeftHandScore score;
+    private final LayeredGraph graph;
     private final List<Lock.Buttons> locks;
 
-    LeftHandLocks(LeftHandScore score, List<Lock> locks) {
+    LeftHandLocks(LeftHandScore score, LayeredGraph graph, List<Lock> locks) {
         this.score = score;
+        this.graph = graph;
         this.locks = locks.stream()
                 .filter(Lock.Buttons.class::isInstance)
                 .map(Lock.Buttons.class::cast)
@@ -26,14 +30,18 @@ final class LeftHandLocks {
     }
 
     Restriction restriction() {
+        return restriction(locks);
+    }
+
+    private Restriction restriction(List<Lock.Buttons> some) {
         Restriction restriction = Restriction.free();
-        for (var stage : allowed(locks).entrySet()) restriction = restriction.allowing(stage.getKey(), stage.getValue());
+        for (var stage : allowed(some).entrySet()) restriction = restriction.allowing(stage.getKey(), stage.getValue());
         return restriction;
     }
 
     /**
      * A smallest set of locks that cannot hold, if there is one: a single one whose buttons are not to be had at its
-     * place, or two that ask for different buttons there. Nothing else can clash, since every move is possible.
+     * place, or two that ask for different buttons there or for two sets of buttons while one chord lasts.
      */
     Optional<Obstacle> contradiction() {
         List<Lock.Buttons> clash = SmallestContradiction.among(locks, this::canHold);
@@ -53,7 +61,7 @@ final class LeftHandLocks {
 
     private boolean canHold(List<Lock.Buttons> some) {
         return some.stream().noneMatch(lock -> stages(lock).isEmpty())
-                && allowed(some).values().stream().noneMatch(BitSet::isEmpty);
+                && (some.isEmpty() || ShortestPaths.of(graph, restriction(some)).feasible());
     }
 
     /** Allowed states by stage, for the stages of which the locks speak. */
@@ -74,7 +82,7 @@ final class LeftHandLocks {
         StateSpace space = score.stages.get(stage).space();
         BitSet states = new BitSet();
         for (int state = 0; state < space.size(); state++)
-            if (new TreeSet<>(space.moments().get(state).buttons()).equals(lock.buttons())) states.set(state);
+            if (new TreeSet<>(space.moment(state).buttons()).equals(lock.buttons())) states.set(state);
         return states;
     }
 

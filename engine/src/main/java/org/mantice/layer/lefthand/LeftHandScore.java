@@ -43,14 +43,30 @@ final class LeftHandScore {
                     List.of(), tables, moveTime, List.of("The left hand is silent: no chords and no bass are written."));
         Spaces spaces = new Spaces(accordion, player);
         List<Stage> stages = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
-        for (Beat beat : beats) {
+        List<String> silent = new ArrayList<>();
+        for (int i = 0; i < beats.size(); i++) {
+            Beat beat = beats.get(i);
             String where = Places.words(performance, performance.measures().get(beat.measure()), beat.place());
-            StateSpace space = spaces.of(beat.wanted());
-            if (space.size() == 0) remarks.add("No buttons of this instrument come near what is written at " + where + ".");
-            else stages.add(stage(stages, beat, space, tables, where));
+            StateSpace space = spaces.of(beat, isBetweenChords(beats, i));
+            if (space.size() == 0) silent.add(where);
+            else stages.add(stage(stages, beat, space, tables, spaces, where));
         }
-        return new LeftHandScore(stages, tables, moveTime, remarks);
+        return new LeftHandScore(stages, tables, moveTime, silent.isEmpty() ? List.of() : List.of(silence(silent)));
+    }
+
+    private static String silence(List<String> where) {
+        return "No buttons of this instrument come near what is written at " + where.get(0)
+                + (where.size() == 1 ? "." : " and " + (where.size() - 1) + " more places as played.");
+    }
+
+    /** Whether a bass lies between two strikes of its own chord. */
+    private static boolean isBetweenChords(List<Beat> beats, int index) {
+        int span = beats.get(index).span();
+        boolean before = false;
+        boolean after = false;
+        for (int i = index - 1; i >= 0 && beats.get(i).span() == span; i--) before |= isChord(beats.get(i));
+        for (int i = index + 1; i < beats.size() && beats.get(i).span() == span; i++) after |= isChord(beats.get(i));
+        return !isChord(beats.get(index)) && before && after;
     }
 
     /** The stages at a written place, in order of play. */
@@ -58,15 +74,18 @@ final class LeftHandScore {
         return places.getOrDefault(place, List.of());
     }
 
-    private static Stage stage(List<Stage> before, Beat beat, StateSpace space, RuleTables tables, String where) {
-        Optional<RuleTables.PairTable> moves = Optional.empty();
+    private static Stage stage(
+            List<Stage> before, Beat beat, StateSpace space, RuleTables tables, Spaces spaces, String where) {
+        Optional<Stage.Moves> moves = Optional.empty();
         boolean named = true;
         if (!before.isEmpty()) {
             Stage last = before.get(before.size() - 1);
-            moves = Optional.of(tables.pairs(last.space(), space, availableMillis(last.beat(), beat), where));
-            named = !isChord(beat) || beat.span() != last.beat().span() || !hasChord(before, beat.span());
+            RuleTables.PairTable table =
+                    tables.pairs(last.space().moments(), space.moments(), availableMillis(last.beat(), beat), where);
+            moves = Optional.of(spaces.moves(last.space(), space, last.beat().span() == beat.span(), table));
+            named = !isChord(beat) || !hasChord(before, beat.span());
         }
-        return new Stage(beat, space, tables.moments(space, where), moves, named, where);
+        return new Stage(beat, space, tables.moments(space.moments(), where), moves, named, where);
     }
 
     /** From the release to the next onset, in whole milliseconds rounded down. */
@@ -75,7 +94,7 @@ final class LeftHandScore {
     }
 
     private static boolean isChord(Beat beat) {
-        return beat.wanted() instanceof Wanted.OfChord chord && chord.part() == Wanted.Part.CHORD;
+        return beat.wanted() instanceof Wanted.OfChord chord && chord.isChordAlone();
     }
 
     private static boolean hasChord(List<Stage> before, int span) {
@@ -84,13 +103,15 @@ final class LeftHandScore {
         return false;
     }
 
-    /** State spaces by wish, and equal ones once. */
+    /** State spaces by wish, and equal ones once; moves by what they join. */
     private static final class Spaces {
         private final Candidates candidates;
         private final HandReach reach;
         private final Player player;
-        private final Map<Wanted, StateSpace> known = new HashMap<>();
-        private final Map<List<Object>, StateSpace> equal = new HashMap<>();
+        private final Map<Wanted, MomentSpace> moments = new HashMap<>();
+        private final Map<List<Object>, MomentSpace> equal = new HashMap<>();
+        private final Map<List<Object>, StateSpace> states = new HashMap<>();
+        private final Map<List<Object>, Stage.Moves> moves = new HashMap<>();
 
         Spaces(Accordion accordion, Player player) {
             this.candidates = new Candidates(accordion.bass());
@@ -98,13 +119,29 @@ final class LeftHandScore {
             this.player = player;
         }
 
-        StateSpace of(Wanted wanted) {
-            StateSpace space = known.get(wanted);
-            if (space != null) return space;
-            StateSpace made = StateSpace.of(equal.size(), wanted, candidates, reach, player.bassMethod());
-            space = equal.computeIfAbsent(List.of(made.moments(), made.candidates()), key -> made);
-            known.put(wanted, space);
+        StateSpace of(Beat beat, boolean betweenChords) {
+            MomentSpace ways = moments(beat.wanted());
+            if (betweenChords && beat.wanted() instanceof Wanted.OfChord bass) {
+                MomentSpace chord = moments(new Wanted.OfChord(bass.chord(), Wanted.Part.CHORD, false));
+                List<Object> key = List.of(ways.id(), chord.id());
+                return states.computeIfAbsent(key, id -> StateSpace.between(states.size(), ways, chord));
+            }
+            List<Object> key = List.of(ways.id(), isChord(beat));
+            return states.computeIfAbsent(key, id -> StateSpace.plain(states.size(), ways, isChord(beat)));
+        }
+
+        private MomentSpace moments(Wanted wanted) {
+            MomentSpace known = moments.get(wanted);
+            if (known != null) return known;
+            MomentSpace made = MomentSpace.of(equal.size(), wanted, candidates, reach, player.bassMethod());
+            MomentSpace space = equal.computeIfAbsent(List.of(made.moments(), made.candidates()), key -> made);
+            moments.put(wanted, space);
             return space;
+        }
+
+        Stage.Moves moves(StateSpace from, StateSpace to, boolean sameSpan, RuleTables.PairTable table) {
+            List<Object> key = List.of(from.id(), to.id(), sameSpan, table.id());
+            return moves.computeIfAbsent(key, id -> new Stage.Moves(moves.size(), from, to, sameSpan, table));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import org.mantice.instrument.BassButton;
 import org.mantice.plan.Concession;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.LeftHandPlan.Jump;
@@ -30,14 +31,12 @@ final class PlanWriter {
         for (int i = 0; i < states.length; i++) {
             Stage stage = score.stages.get(i);
             for (int rule = 0; rule < stage.costs().length; rule++)
-                ledger.add(score.tables.momentRules.get(rule), stage.costs()[rule][states[i]], stage);
+                ledger.add(score.tables.momentRules.get(rule), stage.costs()[rule][stage.space().ways().get(states[i])], stage);
             if (i == 0) continue;
-            RuleTables.PairTable moves = stage.fromBefore().orElseThrow();
-            for (int rule = 0; rule < moves.costs().length; rule++)
-                ledger.add(
-                        score.tables.pairRules.get(rule),
-                        moves.costs()[rule][states[i - 1] * stage.space().size() + states[i]],
-                        stage);
+            Stage.Moves moves = stage.fromBefore().orElseThrow();
+            int move = moves.index(states[i - 1], states[i]);
+            for (int rule = 0; rule < score.tables.pairRules.size(); rule++)
+                ledger.add(score.tables.pairRules.get(rule), moves.table().costs()[rule][move], stage);
         }
         return new LeftHandPlan(events, ledger.costs, ledger.concessions);
     }
@@ -67,11 +66,11 @@ final class PlanWriter {
     private LeftHandPlan.Event event(int[] states, int index) {
         Stage stage = score.stages.get(index);
         Beat beat = stage.beat();
-        ButtonMoment moment = stage.space().moments().get(states[index]);
-        Candidate candidate = stage.space().candidates().get(states[index]);
+        ButtonMoment moment = stage.space().moment(states[index]);
+        Candidate candidate = stage.space().candidate(states[index]);
         Candidate whole = chordOf(states, index);
         int columns = index == 0 ? 0 : moment.handColumn() - before(states, index).handColumn();
-        long available = index == 0 ? 0 : stage.fromBefore().orElseThrow().availableMillis();
+        long available = index == 0 ? 0 : stage.fromBefore().orElseThrow().table().availableMillis();
         return new LeftHandPlan.Event(
                 index,
                 beat.pass(),
@@ -93,7 +92,7 @@ final class PlanWriter {
     }
 
     private ButtonMoment before(int[] states, int index) {
-        return score.stages.get(index - 1).space().moments().get(states[index - 1]);
+        return score.stages.get(index - 1).space().moment(states[index - 1]);
     }
 
     /** The candidate that plays the chord in the span of a beat; the beat's own where the span has none. */
@@ -103,8 +102,8 @@ final class PlanWriter {
         while (first > 0 && score.stages.get(first - 1).beat().span() == span) first--;
         for (int i = first; i < states.length && score.stages.get(i).beat().span() == span; i++)
             if (score.stages.get(i).beat().wanted() instanceof Wanted.OfChord chord && chord.part() != Wanted.Part.BASS)
-                return score.stages.get(i).space().candidates().get(states[i]);
-        return score.stages.get(index).space().candidates().get(states[index]);
+                return score.stages.get(i).space().candidate(states[i]);
+        return score.stages.get(index).space().candidate(states[index]);
     }
 
     private static SortedSet<Integer> missing(Beat beat, Candidate own, Candidate whole) {
@@ -124,6 +123,15 @@ final class PlanWriter {
                 : Jump.SMALL;
     }
 
+    /** The chord buttons that were struck last in the span of a beat; empty where none were. */
+    private List<BassButton> chordBefore(LeftHandPlan plan, int index) {
+        int span = score.stages.get(index).beat().span();
+        for (int i = index - 1; i >= 0 && score.stages.get(i).beat().span() == span; i--)
+            if (score.stages.get(i).beat().wanted() instanceof Wanted.OfChord chord && chord.isChordAlone())
+                return plan.events().get(i).buttons();
+        return List.of();
+    }
+
     /**
      * The states of a plan.
      *
@@ -138,7 +146,7 @@ final class PlanWriter {
             LeftHandPlan.Event event = plan.events().get(i);
             Stage stage = score.stages.get(i);
             int state = stage.beat().place().equals(event.place()) && stage.beat().pass() == event.pass()
-                    ? stage.space().find(event.buttons(), event.fingers(), event.handColumn())
+                    ? stage.space().find(event.buttons(), event.fingers(), event.handColumn(), chordBefore(plan, i))
                     : -1;
             if (state < 0)
                 throw new IllegalArgumentException("event " + i + " is " + event.buttons() + " with fingers "

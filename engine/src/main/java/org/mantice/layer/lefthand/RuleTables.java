@@ -31,9 +31,9 @@ final class RuleTables {
     /**
      * Costs of all moves between two state spaces.
      *
-     * @param costs by rule, then by source state × number of target states + target state
+     * @param costs by rule, then by source way × number of target ways + target way
      */
-    record PairTable(int id, StateSpace from, StateSpace to, long availableMillis, int[][] costs) {}
+    record PairTable(int id, MomentSpace from, MomentSpace to, long availableMillis, int[][] costs) {}
 
     RuleTables(RuleBook book, MoveTime moveTime) {
         this.momentRules = book.rules(RuleSet.JUMP_COST, ButtonMoment.class);
@@ -42,7 +42,7 @@ final class RuleTables {
     }
 
     /** @param place where the context first occurs, for messages */
-    int[][] moments(StateSpace space, String place) {
+    int[][] moments(MomentSpace space, String place) {
         int[][] known = moments.get(space.id());
         if (known != null) return known;
         int[][] costs = new int[momentRules.size()][space.size()];
@@ -53,7 +53,7 @@ final class RuleTables {
         return costs;
     }
 
-    PairTable pairs(StateSpace from, StateSpace to, long availableMillis, String place) {
+    PairTable pairs(MomentSpace from, MomentSpace to, long availableMillis, String place) {
         PairKey key = new PairKey(from.id(), to.id(), availableMillis);
         PairTable known = pairs.get(key);
         if (known != null) return known;

@@ -13,6 +13,22 @@ record Stage(
         Beat beat,
         StateSpace space,
         int[][] costs,
-        Optional<RuleTables.PairTable> fromBefore,
+        Optional<Moves> fromBefore,
         boolean named,
-        String where) {}
+        String where) {
+    /**
+     * The moves between two beats.
+     *
+     * @param sameSpan whether both belong to one chord, which then keeps its buttons
+     */
+    record Moves(int id, StateSpace from, StateSpace to, boolean sameSpan, RuleTables.PairTable table) {
+        boolean allowed(int source, int target) {
+            return !sameSpan || to.mayFollow(from, source, target);
+        }
+
+        /** Index of a move in the table. */
+        int index(int source, int target) {
+            return from.ways().get(source) * to.moments().size() + to.ways().get(target);
+        }
+    }
+}

@@ -1,56 +1,76 @@
 package org.mantice.layer.lefthand;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.mantice.instrument.BassButton;
-import org.mantice.player.BassMethod;
 import org.mantice.rule.ButtonMoment;
 
 /**
- * All states of the left hand for one wish: buttons, fingers and hand place. Everything in a state is visible in the
- * plan. Shared by all beats with the same wish; order: candidates best first, then the hand nearest.
+ * The states of one beat. A state is a way to play it and, where the chord sounds before and after a bass, the buttons
+ * of that chord, so that a chord keeps its buttons as long as it lasts. All of it is visible in the plan.
  *
- * @param id in order of making
+ * @param ways indices into the moments, by state
+ * @param chords by state the chord buttons that hold in this span; empty where the state says nothing about them
  */
-record StateSpace(int id, List<ButtonMoment> moments, List<Candidate> candidates) {
+record StateSpace(int id, MomentSpace moments, List<Integer> ways, List<List<BassButton>> chords) {
     StateSpace {
-        moments = List.copyOf(moments);
-        candidates = List.copyOf(candidates);
+        ways = List.copyOf(ways);
+        chords = List.copyOf(chords);
     }
 
-    static StateSpace of(int id, Wanted wanted, Candidates source, HandReach reach, BassMethod method) {
-        boolean changeDue = wanted instanceof Wanted.OfChord chord && chord.changeDue();
-        List<ButtonMoment> moments = new ArrayList<>();
-        List<Candidate> candidates = new ArrayList<>();
-        for (Candidate candidate : source.of(wanted))
-            for (HandReach.Placement placement : reach.placements(candidate.buttons())) {
-                candidates.add(candidate);
-                moments.add(new ButtonMoment(
-                        candidate.buttons(),
-                        placement.fingers(),
-                        placement.handColumn(),
-                        placement.offsets(),
-                        method,
-                        candidate.bass(),
-                        changeDue,
-                        candidate.missing(),
-                        candidate.foreign(),
-                        candidate.charged()));
-            }
-        return new StateSpace(id, moments, candidates);
+    /** A state for each way; a chord beat speaks for its chord. */
+    static StateSpace plain(int id, MomentSpace moments, boolean chordBeat) {
+        List<Integer> ways = new ArrayList<>();
+        List<List<BassButton>> chords = new ArrayList<>();
+        for (int way = 0; way < moments.size(); way++) {
+            ways.add(way);
+            chords.add(chordBeat ? moments.moments().get(way).buttons() : List.of());
+        }
+        return new StateSpace(id, moments, ways, chords);
+    }
+
+    /** A state for each way and each set of chord buttons that it may lie between. */
+    static StateSpace between(int id, MomentSpace moments, MomentSpace chordMoments) {
+        List<Integer> ways = new ArrayList<>();
+        List<List<BassButton>> chords = new ArrayList<>();
+        List<List<BassButton>> sets =
+                chordMoments.moments().stream().map(ButtonMoment::buttons).distinct().toList();
+        for (int way = 0; way < moments.size(); way++) {
+            ways.addAll(Collections.nCopies(sets.size(), way));
+            chords.addAll(sets);
+        }
+        return new StateSpace(id, moments, ways, chords);
     }
 
     int size() {
-        return moments.size();
+        return ways.size();
+    }
+
+    ButtonMoment moment(int state) {
+        return moments.moments().get(ways.get(state));
+    }
+
+    Candidate candidate(int state) {
+        return moments.candidates().get(ways.get(state));
+    }
+
+    /** Whether a state may follow one of the beat before in the same span: only with the same chord buttons. */
+    boolean mayFollow(StateSpace before, int stateBefore, int state) {
+        List<BassButton> one = before.chords.get(stateBefore);
+        List<BassButton> other = chords.get(state);
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
     /** The state with these visible decisions, or -1. */
-    int find(List<BassButton> buttons, List<Integer> fingers, int handColumn) {
-        for (int state = 0; state < moments.size(); state++) {
-            ButtonMoment moment = moments.get(state);
+    int find(List<BassButton> buttons, List<Integer> fingers, int handColumn, List<BassButton> chord) {
+        for (int state = 0; state < size(); state++) {
+            ButtonMoment moment = moment(state);
             if (moment.handColumn() == handColumn
                     && moment.buttons().equals(buttons)
-                    && moment.fingers().equals(fingers)) return state;
+                    && moment.fingers().equals(fingers)
+                    && (chord.isEmpty() || chords.get(state).isEmpty() || chords.get(state).equals(chord)))
+                return state;
         }
         return -1;
     }

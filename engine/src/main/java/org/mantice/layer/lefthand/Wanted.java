@@ -17,7 +17,11 @@ sealed interface Wanted {
     }
 
     /** @param changeDue the bass has played the root of this chord and should move */
-    record OfChord(ChordSymbol chord, Part part, boolean changeDue) implements Wanted {}
+    record OfChord(ChordSymbol chord, Part part, boolean changeDue) implements Wanted {
+        boolean isChordAlone() {
+            return part == Part.CHORD;
+        }
+    }
 
     /** Notes of a written bass staff, struck together; {@code parts} is never empty. */
     record OfStaff(List<StaffPart> parts) implements Wanted {

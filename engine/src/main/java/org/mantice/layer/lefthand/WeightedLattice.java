@@ -41,32 +41,42 @@ final class WeightedLattice {
         for (int i = 0; i < stages.size(); i++) {
             Stage stage = stages.get(i);
             Weighted nodes = moments(stage);
-            if (i == 0) builder.first(nodes.costs);
-            else builder.next(shared.computeIfAbsent(table(stage).id(), id -> transition(table(stage))), nodes.costs);
-            if (nodes.concessions.length > 0) builder.conceding(nodes.concessions);
+            long[] costs = spread(nodes.costs, stage.space());
+            if (i == 0) builder.first(costs);
+            else builder.next(shared.computeIfAbsent(moves(stage).id(), id -> transition(moves(stage))), costs);
+            if (nodes.concessions.length > 0) builder.conceding(spread(nodes.concessions, stage.space()));
         }
         return builder.build();
     }
 
-    private static RuleTables.PairTable table(Stage stage) {
+    private static Stage.Moves moves(Stage stage) {
         return stage.fromBefore().orElseThrow();
     }
 
-    private Transition transition(RuleTables.PairTable table) {
-        Weighted pairs = pairs(table);
-        int sources = table.from().size();
-        int targets = table.to().size();
-        int[] start = new int[sources + 1];
-        int[] target = new int[sources * targets];
-        for (int source = 0; source <= sources; source++) start[source] = source * targets;
-        for (int edge = 0; edge < target.length; edge++) target[edge] = edge % targets;
-        Transition moves = Transition.of(start, target, pairs.costs, targets);
-        return pairs.concessions.length == 0 ? moves : moves.withConcessions(pairs.concessions);
+    private static long[] spread(long[] ofWays, StateSpace space) {
+        long[] ofStates = new long[space.size()];
+        for (int state = 0; state < ofStates.length; state++) ofStates[state] = ofWays[space.ways().get(state)];
+        return ofStates;
+    }
+
+    private Transition transition(Stage.Moves moves) {
+        Weighted pairs = pairs(moves.table());
+        Transition.Builder builder =
+                Transition.builder(moves.from().size(), moves.to().size());
+        for (int source = 0; source < moves.from().size(); source++)
+            for (int target = 0; target < moves.to().size(); target++) {
+                if (!moves.allowed(source, target)) continue;
+                int pair = moves.index(source, target);
+                long conceded = pairs.concessions.length == 0 ? ConcessionScale.NONE : pairs.concessions[pair];
+                builder.edge(source, target, pairs.costs[pair], conceded);
+            }
+        return builder.build();
     }
 
     private Weighted moments(Stage stage) {
         return momentCosts.computeIfAbsent(
-                stage.space().id(), id -> weighted(tables.momentRules, stage.costs(), stage.space().size()));
+                stage.space().moments().id(),
+                id -> weighted(tables.momentRules, stage.costs(), stage.space().moments().size()));
     }
 
     private Weighted pairs(RuleTables.PairTable table) {

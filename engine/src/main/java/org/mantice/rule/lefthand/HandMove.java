@@ -15,7 +15,7 @@ public final class HandMove implements Rule<ButtonPair> {
     /** Estimate: a move that needs all the time there is costs as much as somewhat less than half a right-hand change. */
     static final int AT_FULL_TIME = 450;
     /** Estimate: less time than this counts as this, since the note before can be cut. */
-    static final int LEAST_MILLIS = 60;
+    static final int LEAST_MILLIS = 100;
 
     private static final RuleInfo INFO = RuleInfo.of(
             "left-hand.hand-move",

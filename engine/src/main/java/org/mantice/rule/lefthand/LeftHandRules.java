@@ -52,6 +52,7 @@ public final class LeftHandRules implements RuleProvider {
                 new Stretch(),
                 new HandMove(),
                 new WideJump(),
+                new DividedChord(),
                 new BlindLanding(),
                 new SameFinger(),
                 new ChangedFinger(),

@@ -10,7 +10,7 @@ import org.mantice.rule.RuleSet;
 /** Chords made of more than one chord button; a bass button that is held with them does not count. */
 public final class ManyButtons implements Rule<ButtonMoment> {
     /** Estimate: less than a missing tone, so that Am7 over four tones is worth a second button only where it helps. */
-    static final int PER_BUTTON = 500;
+    static final int PER_BUTTON = 400;
 
     private static final RuleInfo INFO =
             RuleInfo.of("left-hand.many-buttons", RuleSet.JUMP_COST, "estimate");

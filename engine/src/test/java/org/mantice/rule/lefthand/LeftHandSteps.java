@@ -95,6 +95,7 @@ final class LeftHandSteps {
                 new ButtonPair(C_BASS, A_BASS, 393, 0),
                 new ButtonPair(A_BASS, C_BASS, 393, 200),
                 new ButtonPair(C_MAJOR, one(BassRow.BASS, 2, 4, 2, 0, Bass.ROOT), 335, 200),
+                new ButtonPair(A_BASS, C_MAJOR, 393, 200),
                 new ButtonPair(G_FIFTH, one(BassRow.MAJOR, 1, 3, 0, 145, Bass.NONE), 0, 100));
     }
 }
