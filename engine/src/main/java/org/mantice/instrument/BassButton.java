@@ -50,6 +50,6 @@ public record BassButton(BassRow row, int column) implements Comparable<BassButt
     /** As {@code "C bass"}, {@code "E counterbass"}, {@code "Eb minor"}. */
     @Override
     public String toString() {
-        return noteName() + " " + row.name().toLowerCase(java.util.Locale.ROOT);
+        return ButtonNames.of(this);
     }
 }
