@@ -79,7 +79,9 @@ public record Bellows(
     }
 
     private static void checkTable(List<OpeningVolume> volumes, int fullOpeningMm) {
-        check("rows of volumes", volumes.size(), 2, 100);
+        if (volumes.size() < 2 || volumes.size() > 100)
+            throw new IllegalArgumentException(
+                    "volumes is a table of " + volumes.size() + " rows; allowed: 2 to 100 rows");
         check("volumes[0].openingMm", volumes.get(0).openingMm(), 0, 0);
         check("volumes[0].millilitres", volumes.get(0).millilitres(), 0, 0);
         for (int row = 1; row < volumes.size(); row++) {

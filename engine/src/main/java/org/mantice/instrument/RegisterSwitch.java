@@ -23,7 +23,7 @@ public record RegisterSwitch(String id, String name, Set<ReedBank> banks, boolea
         if (name.isBlank() || name.length() > 200)
             throw new IllegalArgumentException("name is '" + name + "'; allowed: 1 to 200 characters, not all blank");
         if (banks.isEmpty())
-            throw new IllegalArgumentException("banks of switch " + id + " is empty; allowed: one or more");
+            throw new IllegalArgumentException("banks is empty; allowed: one or more for switch " + id);
         if (reachMillis < 0 || reachMillis > 10_000)
             throw new IllegalArgumentException("reachMillis is " + reachMillis + "; allowed: 0 to 10000");
     }

@@ -1,4 +1,4 @@
-package org.mantice.json;
+package org.mantice.file;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParseException;
@@ -26,16 +26,16 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.mantice.FilePlace;
-import org.mantice.json.JsonFileException.Reason;
+import org.mantice.fault.FilePlace;
+import org.mantice.file.JsonFileException.Reason;
 
 /**
  * A JSON file of ours, read strictly: UTF-8, one object, no field twice, no comments, no NaN, limited in size and
  * depth. Numbers keep every digit.
  */
-public final class JsonFile {
+final class JsonFile {
     /** Values inside each other; ours need seven. */
-    public static final int MOST_DEPTH = 64;
+    static final int MOST_DEPTH = 64;
 
     private static final Pattern DUPLICATE = Pattern.compile("Duplicate field '(.*)'", Pattern.DOTALL);
 
@@ -62,7 +62,7 @@ public final class JsonFile {
     }
 
     /** Reads a file of at most so many bytes. */
-    public static JsonFile read(Path file, int mostBytes) {
+    static JsonFile read(Path file, int mostBytes) {
         FilePlace place = FilePlace.of(file.toString());
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(mostBytes + 1);
@@ -78,7 +78,7 @@ public final class JsonFile {
     }
 
     /** Reads bytes that came from the place. */
-    public static JsonFile parse(byte[] bytes, FilePlace place, int mostBytes) {
+    static JsonFile parse(byte[] bytes, FilePlace place, int mostBytes) {
         if (bytes.length > mostBytes) throw JsonFileException.of(Reason.TOO_LARGE, place, bytes.length, mostBytes);
         String text = decode(bytes, place);
         if (text.isBlank()) throw JsonFileException.of(Reason.EMPTY, place);
@@ -119,7 +119,7 @@ public final class JsonFile {
      * @param format what the field {@code format} must say
      * @param major our major version
      */
-    public Fields fields(String format, int major) {
+    Fields fields(String format, int major) {
         Fields fields = new Fields(this, "", root);
         String found = fields.text("format");
         if (!found.equals(format)) throw fields.wrong("format", "\"" + format + "\"");
@@ -144,12 +144,12 @@ public final class JsonFile {
     }
 
     /** A fresh object to write into. */
-    public static ObjectNode object() {
+    static ObjectNode object() {
         return MAPPER.createObjectNode();
     }
 
     /** As text in UTF-8: fields in the order given, indented by two, lines ended by a line feed alone. */
-    public static byte[] bytes(JsonNode node) {
+    static byte[] bytes(JsonNode node) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter()
                 .withObjectIndenter(indenter)

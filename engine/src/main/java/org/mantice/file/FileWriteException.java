@@ -1,4 +1,4 @@
-package org.mantice.writing;
+package org.mantice.file;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -6,8 +6,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import org.mantice.FilePlace;
-import org.mantice.ManticeException;
+import org.mantice.fault.FilePlace;
+import org.mantice.fault.ManticeException;
 
 /** A file could not be written; what was there before is still there. Code {@code NOT_WRITTEN}, argument the reason. */
 public final class FileWriteException extends ManticeException {

@@ -1,4 +1,4 @@
-package org.mantice.json;
+package org.mantice.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -15,14 +15,14 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.mantice.FilePlace;
-import org.mantice.json.JsonFileException.Reason;
+import org.mantice.fault.FilePlace;
+import org.mantice.file.JsonFileException.Reason;
 
 /**
  * The fields of one object in a file. Each is asked for by name and checked for its type; a wrong one is refused with
  * its JSON pointer, its value and what is allowed. Fields that nobody asks for are kept by {@link #keepInto}.
  */
-public final class Fields {
+final class Fields {
     private static final Pattern REFUSAL = Pattern.compile("([A-Za-z][\\w.\\[\\]-]*) is (.*); allowed: (.*)");
 
     private final JsonFile file;
@@ -39,12 +39,12 @@ public final class Fields {
     }
 
     /** Whether the field is there; a null counts as there. */
-    public boolean has(String name) {
+    boolean has(String name) {
         return node.has(name);
     }
 
     /** A whole number; one written with a fraction of zero counts. */
-    public int wholeNumber(String name) {
+    int wholeNumber(String name) {
         return wholeNumber(name, get(name, "a whole number"));
     }
 
@@ -58,7 +58,7 @@ public final class Fields {
     }
 
     /** A whole number beyond the range of an int. */
-    public long longNumber(String name) {
+    long longNumber(String name) {
         JsonNode value = get(name, "a whole number");
         if (!value.isNumber()) throw wrong(name, "a whole number");
         try {
@@ -68,20 +68,20 @@ public final class Fields {
         }
     }
 
-    public String text(String name) {
+    String text(String name) {
         JsonNode value = get(name, "a text");
         if (!value.isTextual()) throw wrong(name, "a text");
         return value.textValue();
     }
 
-    public boolean flag(String name) {
+    boolean flag(String name) {
         JsonNode value = get(name, "true or false");
         if (!value.isBoolean()) throw wrong(name, "true or false");
         return value.booleanValue();
     }
 
     /** One of a closed choice, written as {@link #word} writes it. */
-    public <E extends Enum<E>> E choice(String name, Class<E> type) {
+    <E extends Enum<E>> E choice(String name, Class<E> type) {
         String allowed = words(type);
         return choice(name, get(name, allowed), type);
     }
@@ -93,7 +93,7 @@ public final class Fields {
     }
 
     /** A list of different constants of a closed choice. */
-    public <E extends Enum<E>> List<E> choices(String name, Class<E> type) {
+    <E extends Enum<E>> List<E> choices(String name, Class<E> type) {
         String allowed = "a list of different ones of: " + words(type);
         JsonNode list = get(name, allowed);
         if (!list.isArray()) throw wrong(name, allowed);
@@ -107,7 +107,7 @@ public final class Fields {
     }
 
     /** Whole numbers by the constants of a closed choice; other names are kept unread. */
-    public <E extends Enum<E>> Map<E, Integer> numbers(String name, Class<E> type) {
+    <E extends Enum<E>> Map<E, Integer> numbers(String name, Class<E> type) {
         Fields inner = object(name);
         Map<E, Integer> found = new TreeMap<>();
         for (E constant : type.getEnumConstants()) {
@@ -118,20 +118,23 @@ public final class Fields {
     }
 
     /** Whole numbers by whatever names there are. */
-    public Map<String, Integer> numbers(String name) {
+    Map<String, Integer> numbers(String name) {
         Fields inner = object(name);
         Map<String, Integer> found = new TreeMap<>();
-        inner.node.fieldNames().forEachRemaining(key -> found.put(key, inner.wholeNumber(key)));
+        inner.node.properties().forEach(field -> {
+            inner.asked.add(field.getKey());
+            found.put(field.getKey(), inner.wholeNumber(escape(field.getKey()), field.getValue()));
+        });
         return found;
     }
 
-    public Fields object(String name) {
+    Fields object(String name) {
         JsonNode value = get(name, "an object");
         if (!(value instanceof ObjectNode object)) throw wrong(name, "an object");
         return objects.computeIfAbsent(name, key -> new Fields(file, pointerTo(key), object));
     }
 
-    public List<Fields> objects(String name) {
+    List<Fields> objects(String name) {
         JsonNode value = get(name, "a list of objects");
         if (!(value instanceof ArrayNode array)) throw wrong(name, "a list of objects");
         if (lists.containsKey(name)) return lists.get(name);
@@ -148,7 +151,12 @@ public final class Fields {
      * Makes a value from fields already read; where its own checks refuse one ("name is value; allowed: range"), the
      * refusal is located at that field.
      */
-    public <T> T make(Supplier<T> maker) {
+    <T> T make(Supplier<T> maker) {
+        return make("", maker);
+    }
+
+    /** As {@link #make(Supplier)}; a refusal that names no field of this object is located at the one named here. */
+    <T> T make(String name, Supplier<T> maker) {
         try {
             return maker.get();
         } catch (IllegalArgumentException e) {
@@ -157,8 +165,9 @@ public final class Fields {
             if (!field.isEmpty() && find(field).isPresent())
                 throw JsonFileException.causedBy(
                         e, Reason.WRONG_VALUE, placeOf(field), pointerTo(field), refusal.group(2), refusal.group(3));
+            String at = name.isEmpty() ? pointer : pointerTo(escape(name));
             throw JsonFileException.causedBy(
-                    e, Reason.REFUSED, file.placeOf(pointer), pointer.isEmpty() ? "/" : pointer, e.getMessage());
+                    e, Reason.REFUSED, file.placeOf(at), at.isEmpty() ? "/" : at, e.getMessage());
         }
     }
 
@@ -172,13 +181,13 @@ public final class Fields {
     }
 
     /** The refusal of a field's value. */
-    public JsonFileException wrong(String name, String allowed) {
+    JsonFileException wrong(String name, String allowed) {
         String value = find(name).map(Fields::show).orElse("not there");
         return JsonFileException.of(Reason.WRONG_VALUE, placeOf(name), pointerTo(name), value, allowed);
     }
 
     /** Copies what nobody asked for into a fresh object of the same kind, unless that has a field of this name. */
-    public void keepInto(ObjectNode fresh) {
+    void keepInto(ObjectNode fresh) {
         node.properties().forEach(field -> {
             if (!asked.contains(field.getKey()) && !fresh.has(field.getKey()))
                 fresh.set(field.getKey(), field.getValue().deepCopy());
@@ -218,12 +227,16 @@ public final class Fields {
         for (String segment : path.split("/"))
             found = found.isArray() && segment.matches("[0-9]{1,9}")
                     ? found.path(Integer.parseInt(segment))
-                    : found.path(segment);
+                    : found.path(segment.replace("~1", "/").replace("~0", "~"));
         return found.isMissingNode() ? Optional.empty() : Optional.of(found);
     }
 
     private FilePlace placeOf(String path) {
         return file.placeOf(pointerTo(path));
+    }
+
+    private static String escape(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
     }
 
     private String pointerTo(String path) {
@@ -238,7 +251,7 @@ public final class Fields {
     }
 
     /** How a constant is written: {@code LOW_16} as {@code low-16}. */
-    public static String word(Enum<?> constant) {
+    static String word(Enum<?> constant) {
         return word(constant.name());
     }
 

@@ -1,4 +1,4 @@
-package org.mantice.writing;
+package org.mantice.file;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;

@@ -1,9 +1,9 @@
-package org.mantice.json;
+package org.mantice.file;
 
 import java.util.Arrays;
 import java.util.List;
-import org.mantice.FilePlace;
-import org.mantice.ManticeException;
+import org.mantice.fault.FilePlace;
+import org.mantice.fault.ManticeException;
 
 /** One of our JSON files cannot be read; the message says where, what and what is allowed. */
 public final class JsonFileException extends ManticeException {
