@@ -47,7 +47,6 @@ final class JsonFile {
                             .build())
                     .build())
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
             .build();
 
@@ -82,12 +81,23 @@ final class JsonFile {
         if (bytes.length > mostBytes) throw JsonFileException.of(Reason.TOO_LARGE, place, bytes.length, mostBytes);
         String text = decode(bytes, place);
         if (text.isBlank()) throw JsonFileException.of(Reason.EMPTY, place);
-        try {
-            JsonNode node = MAPPER.readTree(text);
-            if (node instanceof ObjectNode object) return new JsonFile(place, text, object);
-            throw JsonFileException.of(Reason.NOT_AN_OBJECT, place, Fields.show(node));
-        } catch (JsonProcessingException e) {
-            throw damaged(e, place);
+        JsonNode node = tree(text, place);
+        if (node instanceof ObjectNode object) return new JsonFile(place, text, object);
+        throw JsonFileException.of(Reason.NOT_AN_OBJECT, place, Fields.show(node));
+    }
+
+    private static JsonNode tree(String text, FilePlace place) {
+        try (JsonParser parser = MAPPER.createParser(text)) {
+            try {
+                JsonNode node = MAPPER.readTree(parser);
+                if (parser.nextToken() == null) return node;
+            } catch (JsonProcessingException e) {
+                throw damaged(e, place.atLine(parser.currentLocation().getLineNr()));
+            }
+            FilePlace line = place.atLine(parser.currentTokenLocation().getLineNr());
+            throw JsonFileException.of(Reason.NOT_JSON, line, "something follows the first value");
+        } catch (IOException e) {
+            throw new IllegalStateException("a text in memory can be read", e);
         }
     }
 
@@ -100,10 +110,10 @@ final class JsonFile {
         }
     }
 
-    private static JsonFileException damaged(JsonProcessingException e, FilePlace place) {
-        FilePlace line = e.getLocation() == null ? place : place.atLine(e.getLocation().getLineNr());
+    private static JsonFileException damaged(JsonProcessingException e, FilePlace line) {
         String message = String.valueOf(e.getOriginalMessage());
-        if (e instanceof JsonEOFException) return JsonFileException.causedBy(e, Reason.TRUNCATED, line);
+        if (e instanceof JsonEOFException || message.startsWith("Unexpected end-of-input"))
+            return JsonFileException.causedBy(e, Reason.TRUNCATED, line);
         if (e instanceof StreamConstraintsException && message.contains("nesting depth"))
             return JsonFileException.causedBy(e, Reason.TOO_DEEP, line, MOST_DEPTH);
         Matcher duplicate = DUPLICATE.matcher(message);
@@ -128,6 +138,10 @@ final class JsonFile {
         if (Integer.parseInt(version.substring(0, version.indexOf('.'))) > major)
             throw JsonFileException.of(Reason.NEWER_VERSION, placeOf("/version"), "\"" + version + "\"", major);
         return fields;
+    }
+
+    ObjectNode root() {
+        return root;
     }
 
     /** The place of a value with its line; reads the text again, for messages only. */
