@@ -4,7 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.mantice.tune.ChordKind;
+import org.mantice.tune.ChordSymbol;
+import org.mantice.tune.NoteName;
+import org.mantice.tune.Step;
 
 /** Finds the chord kind of a symbol; where the file names none that exists, from the text that it prints. */
 final class ChordKindText {
@@ -71,7 +76,18 @@ final class ChordKindText {
             Map.entry("N.C.", ChordKind.NONE),
             Map.entry("NC", ChordKind.NONE));
 
+    private static final Pattern SYMBOL = Pattern.compile("([A-G])([b#\u266d\u266f]?)(.*)");
+
     private ChordKindText() {}
+
+    /** A chord symbol as it is printed: a capital letter, an accidental, one of the known kinds. */
+    static Optional<ChordSymbol> symbol(String text) {
+        Matcher matcher = SYMBOL.matcher(text.strip());
+        if (!matcher.matches()) return Optional.empty();
+        int alter = matcher.group(2).isEmpty() ? 0 : "b\u266d".contains(matcher.group(2)) ? -1 : 1;
+        NoteName root = new NoteName(Step.valueOf(matcher.group(1)), alter);
+        return ofText(matcher.group(3)).filter(kind -> kind != ChordKind.NONE).map(kind -> ChordSymbol.of(root, kind));
+    }
 
     /**
      * @param written the element's value; one of the standard's 33 is taken as it is

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.ChordSymbol;
+import org.mantice.tune.Mark;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.NoteName;
 import org.mantice.tune.PlacedChord;
@@ -24,12 +25,15 @@ final class ChordLine {
     List<List<PlacedChord>> read(List<ScoreMeasure> measures) {
         List<List<PlacedChord>> all = new ArrayList<>();
         List<ScoreChord> early = List.of();
+        boolean hasSymbols =
+                measures.stream().anyMatch(measure -> !measure.chords().isEmpty());
         for (ScoreMeasure measure : measures) {
             List<ScoreChord> here = new ArrayList<>(measure.chords());
             measure.signs().forEach(sign -> {
                 if (sign instanceof ScoreSign.NoChord none) here.add(noChord(none.onset()));
             });
             here.addAll(early);
+            if (hasSymbols && here.isEmpty()) here.addAll(inWords(measure, measures));
             early = here.stream()
                     .filter(chord -> isAtEnd(measure, chord))
                     .map(chord -> chord.at(MusicalTime.ZERO))
@@ -59,6 +63,33 @@ final class ChordLine {
             }
         }
         return placed;
+    }
+
+    /**
+     * A chord written as words in a measure without symbols, in a part that has symbols elsewhere. Where a section may
+     * begin, a letter is rather the name of the section.
+     */
+    private List<ScoreChord> inWords(ScoreMeasure measure, List<ScoreMeasure> measures) {
+        if (measure.index() == 0 || startsSection(measure) || endsSection(measures.get(measure.index() - 1)))
+            return List.of();
+        List<ScoreChord> chords = new ArrayList<>();
+        for (ScoreSign sign : measure.signs())
+            if (sign instanceof ScoreSign.Plain plain && plain.mark() instanceof Mark.Words words)
+                ChordKindText.symbol(words.text()).ifPresent(symbol -> {
+                    Finding finding = Finding.of(SkippedWhat.CHORD_IN_WORDS, words.text());
+                    chords.add(new ScoreChord(words.offset(), true, symbol, List.of(finding)));
+                });
+        return chords;
+    }
+
+    private static boolean startsSection(ScoreMeasure measure) {
+        return measure.barlines().stream().anyMatch(barline -> barline.location() == ScoreBarline.Location.LEFT);
+    }
+
+    private static boolean endsSection(ScoreMeasure measure) {
+        return measure.barlines().stream()
+                .anyMatch(barline -> barline.location() == ScoreBarline.Location.RIGHT
+                        && !barline.style().equals("regular"));
     }
 
     private static ScoreChord noChord(MusicalTime onset) {

@@ -57,6 +57,16 @@ final class EventDraft {
         return note.pitch().orElseThrow().midi();
     }
 
+    Set<Integer> midis() {
+        Set<Integer> midis = new TreeSet<>();
+        for (ScoreNote note : notes) if (note.pitch().isPresent()) midis.add(midi(note));
+        return midis;
+    }
+
+    boolean isTouched() {
+        return notes.stream().anyMatch(note -> !note.marks().articulations().isEmpty());
+    }
+
     /** Grace notes before, the notes, grace notes after. */
     List<ScoreNote> inOrder() {
         List<ScoreNote> all = new ArrayList<>();

@@ -86,16 +86,47 @@ final class TiesAndSlurs {
 
     private void joinSlurs(List<EventDraft> all) {
         Map<String, EventDraft> open = new LinkedHashMap<>();
-        for (EventDraft draft : all)
+        EventDraft before = null;
+        for (EventDraft draft : all) {
             for (ScoreNote note : draft.inOrder()) {
-                for (String number : note.marks().slurStops()) stopSlur(draft, open.remove(number));
+                for (String number : note.marks().slurStops()) {
+                    EventDraft start = open.remove(number);
+                    if (start != null && start == before && meansTie(start, draft)) tie(start, draft);
+                    else stopSlur(draft, start);
+                }
                 for (String number : note.marks().slurStarts()) {
                     draft.slurStarts++;
                     EventDraft unended = open.put(number, draft);
                     if (unended != null) dropStart(unended);
                 }
             }
+            before = draft;
+        }
         new ArrayList<>(open.values()).forEach(this::dropStart);
+    }
+
+    /**
+     * Two neighbours on the same keys without touch marks or a syllable on the second: such a slur is a tie drawn with
+     * the wrong sign (common practice, no source).
+     */
+    private boolean meansTie(EventDraft start, EventDraft end) {
+        boolean plain = start.after.isEmpty()
+                && end.graces.isEmpty()
+                && end.notes.stream().allMatch(note -> note.marks().lyrics().isEmpty());
+        boolean touched = start.isTouched() || end.isTouched();
+        return plain
+                && !touched
+                && !start.isRest()
+                && follows(start, end)
+                && start.midis().equals(end.midis())
+                && end.tiedBack.isEmpty();
+    }
+
+    private void tie(EventDraft start, EventDraft end) {
+        start.slurStarts--;
+        start.tiedForward.addAll(start.midis());
+        end.tiedBack.addAll(end.midis());
+        report.addAt(measures.get(start.measure).number(), SkippedWhat.SLUR_AS_TIE);
     }
 
     /** A slur from a grace note to its own note lies inside one event and says nothing. */

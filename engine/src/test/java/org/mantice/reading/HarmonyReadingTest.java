@@ -183,4 +183,18 @@ class HarmonyReadingTest {
                 .isEqualTo(ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.MAJOR));
         assertThat(skipped(read)).containsExactly("left out: degree add 99 of a chord symbol (measure 1)");
     }
+
+    @Test
+    void aChordInWordsCountsWhereAMeasureHasNoSymbolAndNoSectionBegins() {
+        ReadTune read = Xml.read(Xml.score(
+                Xml.harmony("C", "major") + Xml.note("C4", 16),
+                Xml.words("G7") + Xml.note("D4", 16),
+                Xml.words("Chorus") + Xml.note("D4", 16) + Xml.barline("right", "<bar-style>light-light</bar-style>"),
+                Xml.words("B") + Xml.note("E4", 16)));
+
+        assertThat(chords(read, 1)).containsExactly("0 G7");
+        assertThat(chords(read, 2)).isEmpty();
+        assertThat(chords(read, 3)).isEmpty();
+        assertThat(skipped(read)).containsExactly("changed: words \"G7\" read as a chord symbol (measure 2)");
+    }
 }

@@ -377,6 +377,28 @@ class MelodyReadingTest {
     }
 
     @Test
+    void aSlurBetweenTwoEqualNeighboursIsATieUnlessTheSecondIsSungOrTouched() {
+        String start = "<notations><slur type=\"start\"/></notations>";
+        String stop = "<notations><slur type=\"stop\"/></notations>";
+        String touched = "<notations><slur type=\"stop\"/><articulations><staccato/></articulations></notations>";
+        ReadTune read = Xml.read(Xml.score(
+                Xml.note("C4", 16, start),
+                Xml.note("C4", 8, stop)
+                        + Xml.note("D4", 4, start)
+                        + Xml.note("D4", 4, stop, "<lyric><text>la</text></lyric>"),
+                Xml.note("E4", 8, start) + Xml.note("E4", 8, touched)));
+
+        assertThat(shown(first(read))).isEqualTo("C4~:1");
+        assertThat(shown(read.tune().measure(1))).isEqualTo("~C4:1/2 D4:1/4 D4:1/4");
+        assertThat(shown(read.tune().measure(2))).isEqualTo("E4:1/2 E4:1/2");
+        assertThat(read.tune().measure(1).melody())
+                .extracting(event -> event.marks().slurStarts())
+                .containsExactly(0, 1, 0);
+        assertThat(skipped(read))
+                .containsExactly("changed: slur between two equal neighbours read as a tie (measure 1)");
+    }
+
+    @Test
     void articulationsBreathsFermatasAndLyrics() {
         ReadTune read = Xml.read(Xml.score(Xml.note(
                         "C4",
