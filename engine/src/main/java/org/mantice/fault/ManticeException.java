@@ -23,6 +23,14 @@ public abstract class ManticeException extends RuntimeException {
         this.place = place;
     }
 
+    /** An error that nothing else caused. */
+    protected ManticeException(String code, List<String> args, FilePlace place, String sentence) {
+        super(place + ": " + sentence);
+        this.code = code;
+        this.args = List.copyOf(args);
+        this.place = place;
+    }
+
     public String code() {
         return code;
     }

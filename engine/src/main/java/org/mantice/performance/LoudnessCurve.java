@@ -2,7 +2,6 @@ package org.mantice.performance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.mantice.tune.Mark;
 import org.mantice.tune.Measure;
 import org.mantice.tune.MusicalTime;
@@ -17,7 +16,9 @@ final class LoudnessCurve {
     /** How far behind a hairpin its mark may stand. Estimate. */
     private static final MusicalTime REACH = MusicalTime.QUARTER;
 
-    private static final int STEP = 100;
+    /** One loudness mark to the next. */
+    static final int STEP = 100;
+
     private static final int LOUDEST = 700;
 
     /** {@code target} below 0: one step up or down. */
@@ -32,14 +33,11 @@ final class LoudnessCurve {
     private record Timed(MusicalTime time, Mark mark) {}
 
     private final Tune tune;
-    private final Map<Integer, Integer> entryLevels;
     private final List<MusicalTime> starts = new ArrayList<>();
     private final List<List<Hairpin>> hairpinsAt = new ArrayList<>();
 
-    /** @param entryLevels the level on entering each written measure; filled while the curve is in use */
-    LoudnessCurve(Tune tune, Map<Integer, Integer> entryLevels) {
+    LoudnessCurve(Tune tune) {
         this.tune = tune;
-        this.entryLevels = entryLevels;
         MusicalTime start = MusicalTime.ZERO;
         for (Measure measure : tune.measures()) {
             starts.add(start);
@@ -57,11 +55,15 @@ final class LoudnessCurve {
         }
     }
 
-    /** Hundredths of a step; the measure's entry level must be known. */
-    int at(int measure, MusicalTime offset) {
+    /**
+     * Hundredths of a step.
+     *
+     * @param entryLevel the level on entering the measure
+     */
+    int at(int measure, MusicalTime offset, int entryLevel) {
         MusicalTime time = starts.get(measure).plus(offset);
         MusicalTime since = starts.get(measure);
-        int level = entryLevels.get(measure);
+        int level = entryLevel;
         for (Mark mark : tune.measure(measure).marks())
             if (mark instanceof Mark.Dynamic dynamic && !offset.isBefore(dynamic.offset())) {
                 since = starts.get(measure).plus(dynamic.offset());

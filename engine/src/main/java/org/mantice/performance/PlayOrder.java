@@ -3,6 +3,10 @@ package org.mantice.performance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.mantice.performance.RepeatStructure.Ending;
+import org.mantice.performance.RepeatStructure.Group;
+import org.mantice.performance.RepeatStructure.Repeat;
 import org.mantice.tune.Barlines;
 import org.mantice.tune.Measure;
 import org.mantice.tune.Tune;
@@ -77,9 +81,11 @@ public final class PlayOrder {
     /** Where play really goes when it reaches a measure: past endings that are not due. */
     private int entered(int measure) {
         int at = measure;
-        while (at < barlines.size() && structure.groupStarting(at) != null) {
-            RepeatStructure.Group group = structure.groupStarting(at);
-            int target = group.measureFor(leaves(group) ? group.total() : groupRounds[at]);
+        while (at < barlines.size()) {
+            Optional<Group> starting = structure.groupStarting(at);
+            if (starting.isEmpty()) return at;
+            Group group = starting.get();
+            int target = group.measureFor(isLastTime(group) ? group.total() : groupRounds[at]);
             if (target <= group.end()) return target;
             groupRounds[at] = 1;
             at = target;
@@ -87,34 +93,46 @@ public final class PlayOrder {
         return at;
     }
 
-    private boolean leaves(RepeatStructure.Group group) {
+    private boolean isLastTime(Group group) {
         return groupRounds[group.start()] >= group.total() || lastJump >= 0 && !group.afterJump();
     }
 
     private int after(int at) {
-        RepeatStructure.Repeat repeat = structure.repeatClosing(at);
-        if (repeat != null) {
-            if (repeatRounds[at] < repeat.times() && (lastJump < 0 || repeat.afterJump())) {
+        Optional<Repeat> repeat = structure.repeatClosing(at);
+        if (repeat.isPresent()) {
+            boolean mayRepeat = lastJump < 0 || repeat.get().afterJump();
+            if (mayRepeat && repeatRounds[at] < repeat.get().times()) {
                 repeatRounds[at]++;
-                return repeat.start();
+                return repeat.get().start();
             }
             repeatRounds[at] = 1;
         }
-        RepeatStructure.Group group = structure.groupAt(at);
-        RepeatStructure.Ending ending = structure.endingAt(at);
-        boolean jumps = barlines.get(at).jump().isPresent() && !jumpTaken[at];
-        if (ending != null && at == ending.returnAt() && !leaves(group)) {
+        Optional<Group> group = structure.groupAt(at);
+        return group.isPresent() ? afterInEnding(at, group.get()) : afterSigns(at, at + 1);
+    }
+
+    private int afterInEnding(int at, Group group) {
+        Ending ending = group.endingAt(at);
+        if (at == ending.returnAt() && !isLastTime(group)) {
             boolean last = ending.end() == group.end();
-            if (ending.returns() || !last && !jumps) {
+            if (ending.returns() || !last && !jumps(at)) {
                 groupRounds[group.start()]++;
                 return group.base();
             }
-            if (!last) return jumpFrom(at, group);
+            if (!last) {
+                int due = Math.min(group.total(), groupRounds[group.start()] + 1);
+                int target = jumpFrom(at);
+                groupRounds[group.start()] = due;
+                return target;
+            }
         }
-        return signsAt(at, ending, group);
+        int next = afterSigns(at, at == ending.end() ? group.end() + 1 : at + 1);
+        if (next == group.end() + 1) groupRounds[group.start()] = 1;
+        return next;
     }
 
-    private int signsAt(int at, RepeatStructure.Ending ending, RepeatStructure.Group group) {
+    /** @param next where play goes on if no sign at the right barline is due */
+    private int afterSigns(int at, int next) {
         Barlines signs = barlines.get(at);
         if (lastJump >= 0 && signs.fine()) return barlines.size();
         if (towardsCoda && signs.toCoda() && codaFrom(at) >= 0) {
@@ -123,20 +141,18 @@ public final class PlayOrder {
             startCountingAnew();
             return coda;
         }
-        if (signs.jump().isPresent() && !jumpTaken[at]) return jumpFrom(at, null);
-        if (ending == null || at != ending.end()) return at + 1;
-        groupRounds[group.start()] = 1;
-        return group.end() + 1;
+        return jumps(at) ? jumpFrom(at) : next;
     }
 
-    /** @param leaving the endings left by the jump, whose next one is due when they are reached again; may be null */
-    private int jumpFrom(int at, RepeatStructure.Group leaving) {
-        int round = leaving == null ? 0 : groupRounds[leaving.start()];
+    private boolean jumps(int at) {
+        return barlines.get(at).jump().isPresent() && !jumpTaken[at];
+    }
+
+    private int jumpFrom(int at) {
         jumpTaken[at] = true;
         lastJump = at;
         towardsCoda = true;
         startCountingAnew();
-        if (leaving != null) groupRounds[leaving.start()] = Math.min(leaving.total(), round + 1);
         return barlines.get(at).jump().orElseThrow() == Barlines.Jump.DA_CAPO ? 0 : segnoFor(at);
     }
 

@@ -2,8 +2,10 @@ package org.mantice.performance;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.mantice.tune.Barlines;
 
@@ -36,6 +38,12 @@ final class RepeatStructure {
             return endings.get(endings.size() - 1).end();
         }
 
+        /** The ending that a measure of the group lies in. */
+        Ending endingAt(int measure) {
+            for (Ending ending : endings) if (measure <= ending.end()) return ending;
+            throw new IllegalArgumentException("measure is " + measure + "; allowed: up to " + end());
+        }
+
         /** The first measure of the ending that is due; the most particular one where several name the round. */
         int measureFor(int round) {
             List<Integer> numbers = numbersOf(endings);
@@ -44,45 +52,35 @@ final class RepeatStructure {
                 return endings.get(endings.size() - 1).start();
             }
             int number = numbers.get(round - 1);
-            Ending due = null;
-            for (Ending ending : endings)
-                if (ending.numbers().contains(number)
-                        && (due == null
-                                || ending.numbers().size() < due.numbers().size())) due = ending;
-            if (due == null) throw new IllegalStateException("no ending " + number);
-            return due.start();
+            return endings.stream()
+                    .filter(ending -> ending.numbers().contains(number))
+                    .min(Comparator.comparingInt(ending -> ending.numbers().size()))
+                    .orElseThrow()
+                    .start();
         }
     }
 
     private final Repeat[] closing;
-    private final Ending[] endingAt;
     private final Group[] groupAt;
 
     private RepeatStructure(int measures) {
         closing = new Repeat[measures];
-        endingAt = new Ending[measures];
         groupAt = new Group[measures];
     }
 
-    /** Null if no repeat closes at the measure. Endings' repeats are not among these. */
-    Repeat repeatClosing(int measure) {
-        return closing[measure];
+    /** Empty if no repeat closes at the measure. Endings' repeats are not among these. */
+    Optional<Repeat> repeatClosing(int measure) {
+        return Optional.ofNullable(closing[measure]);
     }
 
-    /** Null outside endings. */
-    Ending endingAt(int measure) {
-        return endingAt[measure];
+    /** Empty outside endings. */
+    Optional<Group> groupAt(int measure) {
+        return Optional.ofNullable(groupAt[measure]);
     }
 
-    /** Null outside endings. */
-    Group groupAt(int measure) {
-        return groupAt[measure];
-    }
-
-    /** Null where no first ending begins. */
-    Group groupStarting(int measure) {
-        Group group = groupAt[measure];
-        return group != null && group.start() == measure ? group : null;
+    /** Empty where no first ending begins. */
+    Optional<Group> groupStarting(int measure) {
+        return groupAt(measure).filter(group -> group.start() == measure);
     }
 
     static RepeatStructure of(List<Barlines> barlines) {
@@ -93,22 +91,24 @@ final class RepeatStructure {
         int nextGroup = 0;
         for (int i = 0; i < barlines.size(); i++) {
             if (nextGroup < groups.size() && groups.get(nextGroup).get(0).start() == i) {
-                structure.place(groups.get(nextGroup++), open.isEmpty() ? implicit : open.peek(), barlines);
+                structure.place(groups.get(nextGroup++), open.isEmpty() ? implicit : open.element(), barlines);
             }
-            Ending ending = structure.endingAt[i];
-            Group group = structure.groupAt[i];
+            Optional<Group> group = structure.groupAt(i);
             if (barlines.get(i).repeatStart()) open.push(i);
             if (barlines.get(i).repeatEnd().isPresent()) {
-                boolean within = !open.isEmpty() && ending != null && open.peek() >= ending.start();
-                if (ending == null || within) {
+                boolean within = !open.isEmpty()
+                        && group.isPresent()
+                        && open.element() >= group.get().endingAt(i).start();
+                if (group.isEmpty() || within) {
                     int start = open.isEmpty() ? implicit : open.pop();
                     structure.closing[i] = repeat(start, i, barlines.get(i));
                     if (!within) implicit = i + 1;
                 }
             }
-            if (group != null && group.end() == i) {
-                int last = group.endings().get(group.endings().size() - 1).start();
-                open.removeIf(start -> start >= group.base() && start < last);
+            if (group.isPresent() && group.get().end() == i) {
+                int base = group.get().base();
+                int last = group.get().endingAt(i).start();
+                open.removeIf(start -> start >= base && start < last);
                 implicit = i + 1;
             }
         }
@@ -131,10 +131,7 @@ final class RepeatStructure {
                 .repeatAfterJump());
         Group group = new Group(base, endings, total, onward, afterJump);
         for (Ending ending : endings)
-            for (int i = ending.start(); i <= ending.end(); i++) {
-                endingAt[i] = ending;
-                groupAt[i] = group;
-            }
+            for (int i = ending.start(); i <= ending.end(); i++) groupAt[i] = group;
     }
 
     /** Finds the repeat that closes an ending: the last one in it that no forward repeat inside the ending opens. */

@@ -3,6 +3,7 @@ package org.mantice.performance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.mantice.tune.Articulation;
 import org.mantice.tune.EventMarks;
@@ -49,20 +50,35 @@ final class TrebleLine {
 
     /** A moment in the making. */
     private static final class Strike {
-        private PlayedMeasure measure;
-        private WrittenPlace place;
-        private int graceIndex;
-        private MusicalTime onset;
-        private List<Sound> struck;
-        private Set<Articulation> touch;
+        private final int measure;
+        private final WrittenPlace place;
+        private final int graceIndex;
+        private final MusicalTime onset;
+        private final List<Sound> struck;
+        private final boolean startsPhrase;
+        private Set<Articulation> touch = Set.of();
         private int firstEvent;
         private int lastEvent;
         private boolean partOfEventFollows;
         private boolean breath;
         private boolean fermata;
         private boolean endsSlur;
-        private boolean startsPhrase;
         private int loudness;
+
+        private Strike(
+                int measure,
+                WrittenPlace place,
+                int graceIndex,
+                MusicalTime onset,
+                List<Sound> struck,
+                boolean startsPhrase) {
+            this.measure = measure;
+            this.place = place;
+            this.graceIndex = graceIndex;
+            this.onset = onset;
+            this.struck = struck;
+            this.startsPhrase = startsPhrase;
+        }
     }
 
     TrebleLine(Tune tune, WrittenState state) {
@@ -105,14 +121,15 @@ final class TrebleLine {
         List<Sound> goingOn = new ArrayList<>();
         List<MelodyNote> fresh = new ArrayList<>();
         for (MelodyNote note : event.notes()) {
-            Sound sound = note.tiedBack() ? tiedInto(note, start) : null;
-            if (sound == null) fresh.add(note);
-            else {
-                sound.end = note.tiedForward() ? end : mainEnd;
-                sound.tied = note.tiedForward();
-                if (!note.fingers().isEmpty()) sound.fingers = note.fingers();
-                goingOn.add(sound);
-            }
+            Optional<Sound> held = note.tiedBack() ? tiedInto(note, start) : Optional.empty();
+            held.ifPresentOrElse(
+                    sound -> {
+                        sound.end = note.tiedForward() ? end : mainEnd;
+                        sound.tied = note.tiedForward();
+                        if (!note.fingers().isEmpty()) sound.fingers = note.fingers();
+                        goingOn.add(sound);
+                    },
+                    () -> fresh.add(note));
         }
         int first = strikes.size();
         graceStrikes(played, event, event.graces(), start, before, 1);
@@ -136,10 +153,10 @@ final class TrebleLine {
         return GRACE.min(duration.dividedBy((long) share * count));
     }
 
-    private Sound tiedInto(MelodyNote note, MusicalTime start) {
-        for (Sound sound : ringing)
-            if (sound.tied && sound.midi == note.pitch().midi() && sound.end.equals(start)) return sound;
-        return null;
+    private Optional<Sound> tiedInto(MelodyNote note, MusicalTime start) {
+        return ringing.stream()
+                .filter(sound -> sound.tied && sound.midi == note.pitch().midi() && sound.end.equals(start))
+                .findFirst();
     }
 
     private void graceStrikes(
@@ -168,14 +185,8 @@ final class TrebleLine {
 
     private Strike strike(
             PlayedMeasure played, MelodyEvent event, int graceIndex, MusicalTime onset, List<Sound> sounds) {
-        Strike strike = new Strike();
-        strike.measure = played;
-        strike.place = new WrittenPlace(played.written(), event.offset());
-        strike.graceIndex = graceIndex;
-        strike.onset = onset;
-        strike.struck = sounds;
-        strike.touch = Set.of();
-        strike.startsPhrase = phraseDue;
+        WrittenPlace place = new WrittenPlace(played.written(), event.offset());
+        Strike strike = new Strike(played.index(), place, graceIndex, onset, sounds, phraseDue);
         strike.loudness = state.loudness(played.written(), event.offset());
         phraseDue = false;
         strikes.add(strike);
@@ -197,7 +208,6 @@ final class TrebleLine {
         List<Sound> down = new ArrayList<>();
         for (int i = 0; i < strikes.size(); i++) {
             Strike strike = strikes.get(i);
-            Strike next = i + 1 < strikes.size() ? strikes.get(i + 1) : null;
             down.removeIf(sound -> !strike.onset.isBefore(sound.end)
                     || strike.struck.stream().anyMatch(struck -> struck.midi == sound.midi));
             List<PlayedNote> notes = new ArrayList<>();
@@ -205,29 +215,30 @@ final class TrebleLine {
             strike.struck.forEach(sound -> notes.add(new PlayedNote(sound.midi, false, sound.fingers)));
             notes.sort(Comparator.comparingInt(PlayedNote::midi));
             down.addAll(strike.struck);
-            moments.add(moment(i, strike, next, notes, down, clock));
+            moments.add(moment(i, notes, down, clock));
         }
         return moments;
     }
 
-    private TrebleMoment moment(
-            int index, Strike strike, Strike next, List<PlayedNote> notes, List<Sound> down, Clock clock) {
+    private TrebleMoment moment(int index, List<PlayedNote> notes, List<Sound> down, Clock clock) {
+        Strike strike = strikes.get(index);
+        Optional<Strike> next = index + 1 < strikes.size() ? Optional.of(strikes.get(index + 1)) : Optional.empty();
         MusicalTime longest = down.stream()
                 .map(sound -> sound.end)
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
-        MusicalTime end = next == null ? longest : longest.min(next.onset);
-        boolean joined = next != null
-                && end.equals(next.onset)
-                && (strike.partOfEventFollows
+        MusicalTime end = next.map(after -> longest.min(after.onset)).orElse(longest);
+        boolean joined = next.filter(after -> after.onset.equals(end))
+                .filter(after -> strike.partOfEventFollows
                         || strike.graceIndex > 0
-                        || slurs.joins(strike.lastEvent, next.firstEvent));
+                        || slurs.joins(strike.lastEvent, after.firstEvent))
+                .isPresent();
         boolean goesOn = end.isBefore(longest);
         MusicalTime duration = end.minus(strike.onset);
         MusicalTime sounding = goesOn ? duration : Touch.sounding(duration, strike.touch, joined, strike.breath);
         return new TrebleMoment(
                 index,
-                strike.measure.index(),
+                strike.measure,
                 strike.place,
                 strike.graceIndex,
                 strike.onset,

@@ -11,6 +11,6 @@ import org.mantice.tune.Tune;
  */
 public final class TuneException extends ManticeException {
     TuneException(String code, List<String> args, Tune tune, String sentence) {
-        super(code, args, FilePlace.of(tune.title().isBlank() ? "the tune" : tune.title()), sentence, null);
+        super(code, args, FilePlace.of(tune.title().isBlank() ? "the tune" : tune.title()), sentence);
     }
 }

@@ -1,12 +1,10 @@
 package org.mantice.performance;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.mantice.tune.ChordSymbol;
-import org.mantice.tune.Loudness;
 import org.mantice.tune.Mark;
 import org.mantice.tune.Measure;
 import org.mantice.tune.MelodyEvent;
@@ -29,52 +27,50 @@ final class WrittenState {
     /** A chord from an offset of a measure on. */
     record Harmony(MusicalTime offset, Optional<ChordSymbol> chord) {}
 
+    /** What holds on entering a measure. */
+    private record Entry(Optional<ChordSymbol> chord, MusicalTime microsPerWhole, int loudness) {}
+
     private final Tune tune;
     private final LoudnessCurve curve;
     private final MusicalTime scale;
-    private final Map<Integer, Optional<ChordSymbol>> chords = new HashMap<>();
-    private final Map<Integer, MusicalTime> paces = new HashMap<>();
-    private final Map<Integer, Integer> levels = new HashMap<>();
+    private final List<Entry> entries;
 
     WrittenState(Tune tune, Settings settings, List<Integer> order) {
         this.tune = tune;
-        this.curve = new LoudnessCurve(tune, levels);
+        this.curve = new LoudnessCurve(tune);
         MusicalTime chosen = settings.tempo().microsPerWholeNote();
         this.scale = over(chosen, Assumptions.startTempo(tune).microsPerWholeNote());
-        Integer previous = null;
-        for (int measure : order) {
-            if (!paces.containsKey(measure)) enter(measure, previous, chosen, settings.loudness());
-            previous = measure;
+        int loudness = LoudnessCurve.STEP * settings.loudness().ordinal();
+        Entry start = new Entry(Optional.empty(), chosen, loudness);
+        this.entries = new ArrayList<>(Collections.nCopies(tune.measures().size(), start));
+        boolean[] entered = new boolean[entries.size()];
+        for (int i = 0; i < order.size(); i++) {
+            int measure = order.get(i);
+            if (!entered[measure] && i > 0) entries.set(measure, after(order.get(i - 1)));
+            entered[measure] = true;
         }
     }
 
-    private void enter(int measure, Integer previous, MusicalTime chosen, Loudness loudness) {
-        if (previous == null) {
-            chords.put(measure, Optional.empty());
-            paces.put(measure, chosen);
-            levels.put(measure, 100 * loudness.ordinal());
-            return;
-        }
-        Measure before = tune.measure(previous);
-        Optional<ChordSymbol> chord = chords.get(previous);
-        for (PlacedChord placed : before.chords()) chord = Optional.of(placed.symbol());
-        MusicalTime pace = paces.get(previous);
-        for (Mark mark : before.marks()) if (mark instanceof Mark.TempoChange change) pace = scaled(change.tempo());
-        chords.put(measure, chord);
-        paces.put(measure, pace);
-        levels.put(measure, curve.at(previous, before.length()));
+    private Entry after(int measure) {
+        Measure written = tune.measure(measure);
+        Entry entry = entries.get(measure);
+        Optional<ChordSymbol> chord = entry.chord();
+        for (PlacedChord placed : written.chords()) chord = Optional.of(placed.symbol());
+        MusicalTime pace = entry.microsPerWhole();
+        for (Mark mark : written.marks()) if (mark instanceof Mark.TempoChange change) pace = scaled(change.tempo());
+        return new Entry(chord, pace, loudness(measure, written.length()));
     }
 
     /** Hundredths of a step at a place. */
     int loudness(int measure, MusicalTime offset) {
-        return curve.at(measure, offset);
+        return curve.at(measure, offset, entries.get(measure).loudness());
     }
 
     /** The first one begins with the measure; empty until the first chord symbol of the tune. */
     List<Harmony> harmony(int measure) {
         Measure written = tune.measure(measure);
         List<Harmony> spans = new ArrayList<>();
-        spans.add(new Harmony(MusicalTime.ZERO, chords.get(measure)));
+        spans.add(new Harmony(MusicalTime.ZERO, entries.get(measure).chord()));
         for (PlacedChord placed : written.chords()) {
             if (!placed.offset().isBefore(written.length())) break;
             MusicalTime offset = placed.offset().max(MusicalTime.ZERO);
@@ -88,7 +84,7 @@ final class WrittenState {
     List<Pace> paces(int measure) {
         Measure written = tune.measure(measure);
         List<Pace> plain = new ArrayList<>();
-        plain.add(new Pace(MusicalTime.ZERO, paces.get(measure)));
+        plain.add(new Pace(MusicalTime.ZERO, entries.get(measure).microsPerWhole()));
         for (Mark mark : written.marks())
             if (mark instanceof Mark.TempoChange change && change.offset().isBefore(written.length())) {
                 MusicalTime offset = change.offset().max(MusicalTime.ZERO);
