@@ -130,8 +130,7 @@ final class RepeatStructure {
         boolean afterJump = endings.stream().filter(Ending::returns).allMatch(ending -> barlines.get(ending.returnAt())
                 .repeatAfterJump());
         Group group = new Group(base, endings, total, onward, afterJump);
-        for (Ending ending : endings)
-            for (int i = ending.start(); i <= ending.end(); i++) groupAt[i] = group;
+        for (Ending ending : endings) for (int i = ending.start(); i <= ending.end(); i++) groupAt[i] = group;
     }
 
     /** Finds the repeat that closes an ending: the last one in it that no forward repeat inside the ending opens. */
