@@ -63,13 +63,17 @@ final class Postures {
         }
         List<Integer> places = within.isEmpty() ? all : within;
         int least = places.stream().mapToInt(place -> strain(keys, fingers, place)).min().orElseThrow();
-        places.stream()
+        List<Integer> ordered = places.stream()
                 .filter(place -> strain(keys, fingers, place) == least || !within.isEmpty())
                 .sorted(Comparator.comparing((Integer place) -> strain(keys, fingers, place))
+                        .thenComparing(place -> farthest(keys, fingers, place))
                         .thenComparing(Comparator.naturalOrder()))
-                .map(place -> new Posture(
-                        fingers, place, strain(keys, fingers, place) == least || opened(keys, fingers, place)))
-                .forEach(postures::add);
+                .toList();
+        for (int place : ordered) {
+            // A black key lies between two places in which a lone finger rests; a chord is landed on in one.
+            boolean rests = keys.size() == 1 ? strain(keys, fingers, place) == least : place == ordered.get(0);
+            postures.add(new Posture(fingers, place, rests || opened(keys, fingers, place)));
+        }
     }
 
     /** A lone thumb one key below its rest, or a lone little finger one key above. */
@@ -93,5 +97,12 @@ final class Postures {
         for (int note = 0; note < keys.size(); note++)
             sum += Math.abs(HandPlaces.halfKeysOff(keys.get(note), fingers.get(note), place));
         return sum;
+    }
+
+    private static int farthest(List<Integer> keys, List<Integer> fingers, int place) {
+        int most = 0;
+        for (int note = 0; note < keys.size(); note++)
+            most = Math.max(most, Math.abs(HandPlaces.halfKeysOff(keys.get(note), fingers.get(note), place)));
+        return most;
     }
 }

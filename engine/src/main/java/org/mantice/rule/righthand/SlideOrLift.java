@@ -19,7 +19,12 @@ final class SlideOrLift implements Rule<FingerPair> {
 
     private static final long SLIDE_OFF_BLACK = 300;
     private static final long SLIDE = 700;
-    private static final long LIFT = 1_200;
+    private static final long LIFT = 1_800;
+
+    /** The same finger on another key after a silence: less, the longer the silence. */
+    private static final long HOP = 400;
+
+    private static final long LONG_GAP_MILLIS = 600;
 
     @Override
     public RuleInfo info() {
@@ -36,7 +41,7 @@ final class SlideOrLift implements Rule<FingerPair> {
         return switch (step.move()) {
             case GLIDE -> hurried(slidesOffBlack(step) ? SLIDE_OFF_BLACK : SLIDE, step);
             case LIFT -> step.slurred() ? BAN : hurried(LIFT, step);
-            default -> 0;
+            default -> step.gapMillis() == 0 ? 0 : hop(step);
         };
     }
 
@@ -44,13 +49,20 @@ final class SlideOrLift implements Rule<FingerPair> {
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
         return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        step.move() == HandMove.GLIDE ? "fingering.legato.fact.slide" : "fingering.legato.fact.lift",
+                        step.move() == HandMove.GLIDE ? "fingering.legato.fact.slide"
+                                : step.move() == HandMove.LIFT ? "fingering.legato.fact.lift" : "fingering.legato.fact.hop",
                         KeyWords.of(step.from()),
                         KeyWords.of(step.to())));
     }
 
     private static long hurried(long cost, FingerPair step) {
         return cost * Haste.perMille(step.availableMillis()) / 1_000;
+    }
+
+    private static long hop(FingerPair step) {
+        for (FingerPair.Voice voice : step.voices()) if (!voice.hops()) return 0;
+        long gap = Math.min(LONG_GAP_MILLIS, step.gapMillis());
+        return HOP * (LONG_GAP_MILLIS - gap) / LONG_GAP_MILLIS;
     }
 
     private static boolean slidesOffBlack(FingerPair step) {

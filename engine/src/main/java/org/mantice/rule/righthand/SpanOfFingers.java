@@ -28,7 +28,9 @@ final class SpanOfFingers implements Rule<FingerPair> {
     @Override
     public long cost(FingerPair step) {
         if (step.gapMillis() > 0 || step.move() == HandMove.LIFT) return 0;
-        return step.voices().stream().mapToLong(voice -> strain(voice, step.to().handSpanTenths())).min().orElse(0);
+        long least = Long.MAX_VALUE;
+        for (FingerPair.Voice voice : step.voices()) least = Math.min(least, strain(voice, step.to().handSpanTenths()));
+        return least;
     }
 
     @Override

@@ -44,11 +44,19 @@ final class ThumbAndFiveOnBlack implements Rule<FingerPair> {
     }
 
     private static long onBlack(FingerMoment moment, FingerMoment beside) {
-        boolean white = !beside.keys().stream().allMatch(HandPlaces::isBlack);
+        boolean thumb = isOnBlack(moment, 1);
+        boolean fifth = isOnBlack(moment, 5);
+        if (!thumb && !fifth) return 0;
+        boolean white = hasWhite(beside);
         long cost = 0;
-        if (isOnBlack(moment, 1)) cost += white ? THUMB + THUMB_BESIDE_WHITE : THUMB;
-        if (isOnBlack(moment, 5) && white) cost += LITTLE_FINGER_BESIDE_WHITE;
+        if (thumb) cost += white ? THUMB + THUMB_BESIDE_WHITE : THUMB;
+        if (fifth && white) cost += LITTLE_FINGER_BESIDE_WHITE;
         return cost;
+    }
+
+    private static boolean hasWhite(FingerMoment moment) {
+        for (int key : moment.keys()) if (!HandPlaces.isBlack(key)) return true;
+        return false;
     }
 
     private static boolean isOnBlack(FingerMoment moment, int finger) {
