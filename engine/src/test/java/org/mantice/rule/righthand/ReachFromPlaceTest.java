@@ -1,0 +1,28 @@
+package org.mantice.rule.righthand;
+
+import java.util.List;
+import org.mantice.rule.FingerMoment;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleContract;
+import org.mantice.rule.RuleProvider;
+
+class ReachFromPlaceTest extends RuleContract<FingerMoment> {
+    @Override
+    protected RuleProvider provider() {
+        return new RightHandRules();
+    }
+
+    @Override
+    protected Rule<FingerMoment> rule() {
+        return new ReachFromPlace();
+    }
+
+    @Override
+    protected List<FingerMoment> steps() {
+        return List.of(
+                Steps.moment(28, 60, 1),
+                Steps.moment(28, 69, 5),
+                Steps.moment(28, 66, 4),
+                Steps.moment(29, 60, 1, 64, 2, 72, 5));
+    }
+}

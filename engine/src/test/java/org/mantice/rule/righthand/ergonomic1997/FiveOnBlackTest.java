@@ -1,0 +1,27 @@
+package org.mantice.rule.righthand.ergonomic1997;
+
+import java.util.List;
+import org.mantice.rule.FingerPair;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleContract;
+import org.mantice.rule.RuleProvider;
+import org.mantice.rule.righthand.Steps;
+
+class FiveOnBlackTest extends RuleContract<FingerPair> {
+    @Override
+    protected RuleProvider provider() {
+        return new Ergonomic1997Rules();
+    }
+
+    @Override
+    protected Rule<FingerPair> rule() {
+        return new FiveOnBlack();
+    }
+
+    @Override
+    protected List<FingerPair> steps() {
+        return List.of(
+                Steps.pair(61, 4, 63, 5),
+                Steps.pair(62, 4, 63, 5));
+    }
+}

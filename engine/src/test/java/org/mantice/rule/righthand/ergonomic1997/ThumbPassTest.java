@@ -1,0 +1,29 @@
+package org.mantice.rule.righthand.ergonomic1997;
+
+import java.util.List;
+import org.mantice.rule.FingerPair;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleContract;
+import org.mantice.rule.RuleProvider;
+import org.mantice.rule.righthand.Steps;
+
+class ThumbPassTest extends RuleContract<FingerPair> {
+    @Override
+    protected RuleProvider provider() {
+        return new Ergonomic1997Rules();
+    }
+
+    @Override
+    protected Rule<FingerPair> rule() {
+        return new ThumbPass();
+    }
+
+    @Override
+    protected List<FingerPair> steps() {
+        return List.of(
+                Steps.pair(60, 1, 62, 2),
+                Steps.pair(64, 3, 65, 1),
+                Steps.pair(64, 3, 66, 1),
+                Steps.pair(66, 3, 67, 1));
+    }
+}
