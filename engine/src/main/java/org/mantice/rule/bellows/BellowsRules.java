@@ -23,6 +23,17 @@ public final class BellowsRules implements RuleProvider {
 
     @Override
     public List<Rule<?>> rules() {
-        return List.of();
+        return List.of(
+                new Turns(),
+                new PlaceGrade(),
+                new PickupBarline(),
+                new StolenTime(),
+                new TurnUnderJump(),
+                new WholePhrases(),
+                new EvenStrokes(),
+                new LittleBellows(),
+                new ComfortableOpening(),
+                new InsideSlur(),
+                new UnderHeldChord());
     }
 }

@@ -1,0 +1,36 @@
+package org.mantice.rule.bellows;
+
+import org.mantice.rule.Fact;
+import org.mantice.rule.Reasons;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleInfo;
+import org.mantice.rule.RuleSet;
+import org.mantice.rule.TurnPlace;
+
+/** Every turn interrupts: longer strokes interrupt less. */
+public final class Turns implements Rule<TurnPlace> {
+    private static final RuleInfo INFO = RuleInfo.of(
+            "bellows.turns", RuleSet.BELLOWS_POLICY, "common practice, no source; the number is an estimate");
+    /** Half an ordinary change of hand position. */
+    private static final long EACH = UNIT / 2;
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Class<TurnPlace> reach() {
+        return TurnPlace.class;
+    }
+
+    @Override
+    public long cost(TurnPlace place) {
+        return place.mark() == TurnPlace.Mark.PASS && place.turnsInRest() ? 0 : EACH;
+    }
+
+    @Override
+    public Reasons explain(TurnPlace place) {
+        return cost(place) == 0 ? Reasons.NOTHING : Reasons.of(EACH, Fact.of("bellows.turns.each"));
+    }
+}
