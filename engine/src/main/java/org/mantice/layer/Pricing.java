@@ -30,4 +30,17 @@ public final class Pricing {
                     id, place, "gave the cost " + cost + "; allowed: 0 to " + Integer.MAX_VALUE, null);
         return cost;
     }
+
+    /**
+     * The cost of a step on which no rule may ban.
+     *
+     * @throws RuleFailureException also if the rule bans
+     */
+    public static <S extends Step> long withoutBan(Rule<S> rule, S step, String place) {
+        long cost = cost(rule, step, place);
+        if (cost == Rule.BAN)
+            throw new RuleFailureException(
+                    rule.info().id(), place, "bans, which is not allowed here; allowed: a cost", null);
+        return cost;
+    }
 }

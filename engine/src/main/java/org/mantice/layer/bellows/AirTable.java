@@ -44,7 +44,7 @@ final class AirTable {
         this.units = units;
         this.prefix = new int[units.length + 1];
         for (int i = 0; i < units.length; i++)
-            prefix[i + 1] = Math.addExact(prefix[i], millilitres(units[i], 1, 1));
+            prefix[i + 1] = Math.addExact(prefix[i], millilitres(units[i]));
     }
 
     /** @param micros of all places, not falling */
@@ -71,22 +71,11 @@ final class AirTable {
         return sum;
     }
 
-    /** Millilitres if everything lasted so many times as long, each stretch rounded up. */
-    long between(int from, int to, long times, long dividedBy) {
-        long sum = 0;
-        for (int i = from; i < to; i++) sum = Math.addExact(sum, millilitres(units[i], times, dividedBy));
-        return sum;
-    }
-
     /** The one place where air is rounded: up. */
-    private int millilitres(long count, long times, long dividedBy) {
+    private int millilitres(long count) {
         if (count == 0) return 0;
-        BigInteger air = BigInteger.valueOf(count)
-                .multiply(BigInteger.valueOf(bellows.comfortableMillilitres()))
-                .multiply(BigInteger.valueOf(times));
-        BigInteger unit = UNITS_PER_REED_SECOND
-                .multiply(BigInteger.valueOf(bellows.capacityReedSeconds()))
-                .multiply(BigInteger.valueOf(dividedBy));
+        BigInteger air = BigInteger.valueOf(count).multiply(BigInteger.valueOf(bellows.comfortableMillilitres()));
+        BigInteger unit = UNITS_PER_REED_SECOND.multiply(BigInteger.valueOf(bellows.capacityReedSeconds()));
         return air.add(unit).subtract(BigInteger.ONE).divide(unit).intValueExact();
     }
 
