@@ -56,30 +56,41 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
     private final StrokeFigures figures;
     private final int[] starts;
 
-    /** Starts free. Calls every rule once for every context. */
-    public BellowsLayer(
+    private BellowsLayer(Ground ground, RuleBook book, OptionalInt startMillilitres) {
+        this.ground = ground;
+        this.prices = new StrokePrices(ground, book);
+        this.figures = new StrokeFigures(ground, prices);
+        this.starts = starts(startMillilitres);
+    }
+
+    /**
+     * With a free start. Calls every rule once for every context; every question but {@link #explain} is then answered
+     * without.
+     *
+     * @throws org.mantice.layer.RuleFailureException if a rule misbehaves
+     */
+    public static BellowsLayer of(
             Performance performance,
             VariationPlan variation,
             LeftHandPlan leftHand,
             Accordion accordion,
             Player player,
             RuleBook book) {
-        this(performance, variation, leftHand, accordion, player, book, OptionalInt.empty());
+        return new BellowsLayer(
+                new Ground(performance, variation, leftHand, accordion, player), book, OptionalInt.empty());
     }
 
-    /** @param startMillilitres air in the bellows before the first note, 0 to the full opening; empty leaves it free */
-    public BellowsLayer(
+    /** The same with so much air in the bellows before the first note: 0 to the full opening in millilitres. */
+    public static BellowsLayer startingAt(
+            int startMillilitres,
             Performance performance,
             VariationPlan variation,
             LeftHandPlan leftHand,
             Accordion accordion,
             Player player,
-            RuleBook book,
-            OptionalInt startMillilitres) {
-        this.ground = new Ground(performance, variation, leftHand, accordion, player);
-        this.prices = new StrokePrices(ground, book);
-        this.figures = new StrokeFigures(ground, prices);
-        this.starts = starts(startMillilitres);
+            RuleBook book) {
+        return new BellowsLayer(
+                new Ground(performance, variation, leftHand, accordion, player), book, OptionalInt.of(startMillilitres));
     }
 
     private int[] starts(OptionalInt fixed) {
@@ -160,7 +171,7 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
             throw new IllegalArgumentException("decisions is " + decisions + "; allowed: 1 to 8");
         List<TurnDistance> others =
                 from.stream().map(plan -> new TurnDistance(ground, places(plan))).toList();
-        Solution exact = apart(question, others, decisions);
+        Solution exact = apartFrom(question, others, decisions);
         Solution solution = exact.plans().isEmpty() && others.size() > 1 ? rewarded(question, others, decisions) : exact;
         if (!solution.plans().isEmpty()) return found(solution);
         return new Outcome.Impossible<>(List.of(new Obstacle(
@@ -168,7 +179,7 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
     }
 
     /** Against each of the others in turn; what comes out is held against all. Exact against one. */
-    private Solution apart(Question question, List<TurnDistance> others, int decisions) {
+    private Solution apartFrom(Question question, List<TurnDistance> others, int decisions) {
         StrokeSolver solver = solver(question.taste());
         TurnLocks locks = locks(question.locks());
         int count = others.size() == 1 ? question.count() : Math.max(LOOK, question.count());

@@ -13,7 +13,8 @@ import org.mantice.tune.WrittenPlace;
  * @param place in the written music; the turn is just before what is written there
  * @param onset from the start of the performance
  * @param micros the same in microseconds
- * @param microBeats felt beats from the start in millionths, for lengths of strokes
+ * @param microBeats felt beats from the start in millionths, for lengths of strokes; where a pickup begins, those of the
+ *     barline that it leads to, so that phrases with and without a pickup count alike
  * @param measureHalfBeats length of the measure in halves of its felt beat
  * @param facts what rules may know; of no meaning at the start and the end
  */

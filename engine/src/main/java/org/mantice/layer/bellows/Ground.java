@@ -91,7 +91,7 @@ final class Ground {
 
     /** Length to the nearest half beat. */
     int halfBeats(int from, int to) {
-        return (int) ((2 * length(from, to) + MICRO_BEATS / 2) / MICRO_BEATS);
+        return (int) ((2 * Math.max(0, length(from, to)) + MICRO_BEATS / 2) / MICRO_BEATS);
     }
 
     /** The cell that rules see: fortieths of the comfortable air, rounded up. */

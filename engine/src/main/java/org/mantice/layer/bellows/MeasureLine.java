@@ -87,6 +87,11 @@ final class MeasureLine {
         return microBeats[measure] + inMicroBeats(offset, written(measure).meter());
     }
 
+    /** Beats at the end of a measure. */
+    long microBeatsAfter(int measure) {
+        return microBeats[measure + 1];
+    }
+
     /** Time inside a measure, on a straight line from barline to barline. */
     long microsAt(int measure, MusicalTime offset) {
         PlayedMeasure here = measures.get(measure);

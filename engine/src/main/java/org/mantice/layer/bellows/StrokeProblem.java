@@ -10,7 +10,7 @@ import org.mantice.search.StrokeLattice;
 /** The strokes that are within a limit, as the search wants to see them. */
 final class StrokeProblem implements StrokeLattice {
     /** Each cell that rules see is cut into so many for the search's bound. */
-    private static final int FINER = 3;
+    private static final int FINER = 1;
 
     private final Ground ground;
     private final WeightedPrices prices;
@@ -37,7 +37,7 @@ final class StrokeProblem implements StrokeLattice {
         this.furthest = new int[count];
         for (int from = 0; from + 1 < count; from++) {
             int to = from + 1;
-            int most = Math.min(count - 1, from + reach);
+            int most = (int) Math.min(count - 1L, (long) from + reach);
             for (int further = to + 1; further <= most && places[further] <= ground.furthest(places[from]); further++)
                 if (pruning.isWithin(places[from], places[further], limit)) to = further;
             furthest[from] = to;

@@ -150,7 +150,9 @@ final class TurnCandidates {
                 new WrittenPlace(played.written(), offset),
                 played.start().plus(offset),
                 micros,
-                line.microBeatsAt(measure, offset),
+                facts.pickup() == Pickup.BEFORE || candidates.isEmpty() && line.isPickup(measure)
+                        ? line.microBeatsAfter(measure)
+                        : line.microBeatsAt(measure, offset),
                 line.measureHalfBeats(measure),
                 facts));
     }
@@ -290,6 +292,7 @@ final class TurnCandidates {
             if (offset.isZero() && pickup != Pickup.AFTER) written = line.markAt(measure);
             if (pickup == Pickup.BEFORE && written == Mark.NONE && barline >= 0) written = line.markAt(barline);
             if (written == Mark.NONE && phrase) written = Mark.PHRASE;
+            if (pickup == Pickup.AFTER) return Mark.NONE;
             return written == Mark.NONE && breath ? Mark.BREATH : written;
         }
     }

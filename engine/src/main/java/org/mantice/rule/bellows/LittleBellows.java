@@ -21,7 +21,7 @@ public final class LittleBellows implements Rule<OpeningCell> {
     /** For each fortieth that is missing of the reserve. */
     private static final long PER_CELL_OF_RESERVE = 200;
     /** For each fortieth beyond the half. */
-    private static final long PER_CELL_BEYOND_HALF = 50;
+    private static final long PER_CELL_BEYOND_HALF = 40;
     /** For each fortieth by which one begins wider than the reserve. */
     private static final long PER_CELL_AT_START = 20;
 

@@ -23,11 +23,11 @@ public final class PlaceGrade implements Rule<TurnPlace> {
     private static final long REST = 100;
     private static final long EIGHT_MEASURES = 100;
     private static final long FOUR_MEASURES = 200;
-    private static final long TWO_MEASURES = 400;
-    private static final long BARLINE = 700;
-    private static final long STRONG_BEAT = 1_000;
-    private static final long BEAT = 1_400;
-    private static final long OFF_BEAT = 2_000;
+    private static final long TWO_MEASURES = 600;
+    private static final long BARLINE = 1_100;
+    private static final long STRONG_BEAT = 1_500;
+    private static final long BEAT = 2_000;
+    private static final long OFF_BEAT = 2_600;
     /** In tenths of the cost: what separates the two notes anyway. */
     private static final long SEPARATE_TENTHS = 7;
     /** In tenths: a note of two beats or more, or at least twice as long as the next, closes something. */

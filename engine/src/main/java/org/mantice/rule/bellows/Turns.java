@@ -7,12 +7,14 @@ import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 import org.mantice.rule.TurnPlace;
 
-/** Every turn interrupts: longer strokes interrupt less. */
+/** Every turn interrupts: longer strokes interrupt less. Where the music breathes anyway it interrupts half as much. */
 public final class Turns implements Rule<TurnPlace> {
     private static final RuleInfo INFO = RuleInfo.of(
             "bellows.turns", RuleSet.BELLOWS_POLICY, "common practice, no source; the number is an estimate");
     /** Half an ordinary change of hand position. */
     private static final long EACH = UNIT / 2;
+
+    private static final long AT_A_BREATH = EACH / 2;
 
     @Override
     public RuleInfo info() {
@@ -26,11 +28,17 @@ public final class Turns implements Rule<TurnPlace> {
 
     @Override
     public long cost(TurnPlace place) {
-        return place.mark() == TurnPlace.Mark.PASS && place.turnsInRest() ? 0 : EACH;
+        return breathes(place) ? AT_A_BREATH : EACH;
     }
 
     @Override
     public Reasons explain(TurnPlace place) {
-        return cost(place) == 0 ? Reasons.NOTHING : Reasons.of(EACH, Fact.of("bellows.turns.each"));
+        return breathes(place)
+                ? Reasons.of(AT_A_BREATH, Fact.of("bellows.turns.breath"))
+                : Reasons.of(EACH, Fact.of("bellows.turns.each"));
+    }
+
+    private static boolean breathes(TurnPlace place) {
+        return place.mark() != TurnPlace.Mark.NONE || place.turnsInRest();
     }
 }

@@ -11,9 +11,9 @@ import org.mantice.rule.Stroke;
 public final class WholePhrases implements Rule<Stroke> {
     private static final RuleInfo INFO = RuleInfo.of(
             "bellows.stroke", RuleSet.BELLOWS_POLICY, "common practice, no source; the numbers are estimates");
-    private static final long ONE_MEASURE = 300;
-    private static final long OTHER_MEASURES = 350;
-    private static final long NO_WHOLE_MEASURES = 600;
+    private static final long ONE_MEASURE = 400;
+    private static final long OTHER_MEASURES = 600;
+    private static final long NO_WHOLE_MEASURES = 1_000;
 
     @Override
     public RuleInfo info() {
