@@ -1,8 +1,12 @@
 package org.mantice.rule.bellows;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.mantice.rule.Leaning;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleProvider;
+import org.mantice.rule.RuleSet;
 
 /** The table of contents of our own bellows rules. */
 public final class BellowsRules implements RuleProvider {
@@ -35,5 +39,17 @@ public final class BellowsRules implements RuleProvider {
                 new ComfortableOpening(),
                 new InsideSlur(),
                 new UnderHeldChord());
+    }
+
+    @Override
+    public List<Leaning> leanings() {
+        return List.of(
+                leaning("few-turns", Map.of("bellows.turns", 4_000, "bellows.opening", 300)),
+                leaning("little-bellows", Map.of("bellows.opening", 4_000, "bellows.turns", 500)),
+                leaning("hidden-turns", Map.of("bellows.place", 3_000, "bellows.stolen-time", 3_000)));
+    }
+
+    private static Leaning leaning(String id, Map<String, Integer> weights) {
+        return new Leaning(id, RuleSet.BELLOWS_POLICY, new TreeMap<>(weights));
     }
 }

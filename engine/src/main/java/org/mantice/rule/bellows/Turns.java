@@ -7,7 +7,10 @@ import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 import org.mantice.rule.TurnPlace;
 
-/** Every turn interrupts: longer strokes interrupt less. Where the music breathes anyway it interrupts half as much. */
+/**
+ * Every turn interrupts: longer strokes interrupt less. Where the music breathes anyway it interrupts half as much,
+ * and not at all in the silence before the next time through.
+ */
 public final class Turns implements Rule<TurnPlace> {
     private static final RuleInfo INFO = RuleInfo.of(
             "bellows.turns", RuleSet.BELLOWS_POLICY, "common practice, no source; the number is an estimate");
@@ -28,14 +31,20 @@ public final class Turns implements Rule<TurnPlace> {
 
     @Override
     public long cost(TurnPlace place) {
+        if (isSilentBetweenPasses(place)) return 0;
         return breathes(place) ? AT_A_BREATH : EACH;
     }
 
     @Override
     public Reasons explain(TurnPlace place) {
+        if (isSilentBetweenPasses(place)) return Reasons.NOTHING;
         return breathes(place)
                 ? Reasons.of(AT_A_BREATH, Fact.of("bellows.turns.breath"))
                 : Reasons.of(EACH, Fact.of("bellows.turns.each"));
+    }
+
+    private static boolean isSilentBetweenPasses(TurnPlace place) {
+        return place.mark() == TurnPlace.Mark.PASS && place.turnsInRest();
     }
 
     private static boolean breathes(TurnPlace place) {
