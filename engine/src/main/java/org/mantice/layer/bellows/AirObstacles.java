@@ -53,14 +53,16 @@ final class AirObstacles {
         long air = ground.air.between(place, place + 1);
         long tempo = ground.performance.settings().tempo().milliBeatsPerMinute();
         long needed = (air * tempo + ground.full() - 1) / ground.full();
-        if (needed > tempo) remedies.add("Play at " + beats(needed) + " beats a minute or faster; now " + beats(tempo) + ".");
+        if (needed > tempo)
+            remedies.add("Play at " + beats(needed) + " beats a minute or faster; now " + beats(tempo) + ".");
         int pass = ground.place(place).pass();
         fewestReeds().ifPresent(register -> {
             if (!register.id().equals(ground.variation.pass(pass).switchId()))
                 remedies.add("Take the register " + register.name() + ": it takes "
                         + airWith(place, ground.performance, register(register), ground.leftHand) + " ml here.");
         });
-        remedies.add("Play pianissimo: it takes " + airWith(place, softly(), ground.variation, ground.leftHand) + " ml here.");
+        remedies.add("Play pianissimo: it takes " + airWith(place, softly(), ground.variation, ground.leftHand)
+                + " ml here.");
         if (!ground.leftHand.events().isEmpty())
             remedies.add("Leave out the chord buttons: it takes "
                     + airWith(place, ground.performance, ground.variation, bassAlone()) + " ml here.");
@@ -68,12 +70,14 @@ final class AirObstacles {
     }
 
     private static String beats(long milli) {
-        return milli / 1_000 + (milli % 1_000 == 0 ? "" : "." + String.format(java.util.Locale.ROOT, "%03d", milli % 1_000));
+        return milli / 1_000
+                + (milli % 1_000 == 0 ? "" : "." + String.format(java.util.Locale.ROOT, "%03d", milli % 1_000));
     }
 
     private int airWith(int place, Performance performance, VariationPlan variation, LeftHandPlan leftHand) {
         long[] micros = ground.places.stream().mapToLong(Candidate::micros).toArray();
-        return AirTable.of(performance, variation, leftHand, ground.accordion, micros).between(place, place + 1);
+        return AirTable.of(performance, variation, leftHand, ground.accordion, micros)
+                .between(place, place + 1);
     }
 
     private Optional<RegisterSwitch> fewestReeds() {
@@ -93,22 +97,49 @@ final class AirObstacles {
     private Performance softly() {
         Performance it = ground.performance;
         List<TrebleMoment> soft = it.treble().stream()
-                .map(one -> new TrebleMoment(one.index(), one.measure(), one.place(), one.graceIndex(), one.onset(),
-                        one.duration(), one.onsetMicros(), one.releaseMicros(), one.notes(), one.articulations(),
-                        one.slurredToNext(), one.breathAfter(), one.endsSlur(), one.startsPhrase(),
+                .map(one -> new TrebleMoment(
+                        one.index(),
+                        one.measure(),
+                        one.place(),
+                        one.graceIndex(),
+                        one.onset(),
+                        one.duration(),
+                        one.onsetMicros(),
+                        one.releaseMicros(),
+                        one.notes(),
+                        one.articulations(),
+                        one.slurredToNext(),
+                        one.breathAfter(),
+                        one.endsSlur(),
+                        one.startsPhrase(),
                         Math.min(PIANISSIMO, one.loudness())))
                 .toList();
-        return new Performance(it.tune(), it.settings(), it.passes(), it.measures(), soft, it.harmony(), it.bass(),
-                it.endMicros());
+        return new Performance(
+                it.tune(), it.settings(), it.passes(), it.measures(), soft, it.harmony(), it.bass(), it.endMicros());
     }
 
     private LeftHandPlan bassAlone() {
         List<LeftHandPlan.Event> events = ground.leftHand.events().stream()
-                .map(one -> new LeftHandPlan.Event(one.index(), one.pass(), one.measure(), one.place(), one.onset(),
-                        one.onsetMicros(), one.releaseMicros(),
-                        one.buttons().stream().filter(button -> !button.row().isChord()).toList(),
-                        one.fingers(), one.handColumn(), one.sounding(), one.missing(), one.foreign(),
-                        one.substitutions(), one.jump(), one.jumpMillis(), one.availableMillis()))
+                .map(one -> new LeftHandPlan.Event(
+                        one.index(),
+                        one.pass(),
+                        one.measure(),
+                        one.place(),
+                        one.onset(),
+                        one.onsetMicros(),
+                        one.releaseMicros(),
+                        one.buttons().stream()
+                                .filter(button -> !button.row().isChord())
+                                .toList(),
+                        one.fingers(),
+                        one.handColumn(),
+                        one.sounding(),
+                        one.missing(),
+                        one.foreign(),
+                        one.substitutions(),
+                        one.jump(),
+                        one.jumpMillis(),
+                        one.availableMillis()))
                 .toList();
         return new LeftHandPlan(events, ground.leftHand.costByRule(), List.of());
     }

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import org.mantice.instrument.Accordion;
-import org.mantice.instrument.Bellows;
 import org.mantice.instrument.BassButton;
+import org.mantice.instrument.Bellows;
 import org.mantice.instrument.ReedBank;
 import org.mantice.instrument.RegisterSwitch;
 import org.mantice.performance.Performance;
@@ -43,16 +43,18 @@ final class AirTable {
         this.bellows = bellows;
         this.units = units;
         this.prefix = new int[units.length + 1];
-        for (int i = 0; i < units.length; i++)
-            prefix[i + 1] = Math.addExact(prefix[i], millilitres(units[i]));
+        for (int i = 0; i < units.length; i++) prefix[i + 1] = Math.addExact(prefix[i], millilitres(units[i]));
     }
 
     /** @param micros of all places, not falling */
     static AirTable of(
-            Performance performance, VariationPlan variation, LeftHandPlan leftHand, Accordion accordion, long[] micros) {
+            Performance performance,
+            VariationPlan variation,
+            LeftHandPlan leftHand,
+            Accordion accordion,
+            long[] micros) {
         return new AirTable(
-                accordion.bellows(),
-                new Sweep(changes(performance, variation, leftHand, accordion)).cut(micros));
+                accordion.bellows(), new Sweep(changes(performance, variation, leftHand, accordion)).cut(micros));
     }
 
     /** Millilitres from one place to a later one: exact sums of the stretches. */
@@ -107,7 +109,8 @@ final class AirTable {
         for (int i = 0; i < treble.size(); i++) {
             TrebleMoment moment = treble.get(i);
             String id = variation.pass(performance.passOf(moment)).switchId();
-            int keys = appetite(appetites, switchOf(accordion, id)) * moment.notes().size();
+            int keys = appetite(appetites, switchOf(accordion, id))
+                    * moment.notes().size();
             long factor = loudnessFactor(appetites.loudness(), moment.loudness());
             changes.add(new Change(moment.onsetMicros(), keys, factor));
             changes.add(new Change(soundsUntil(treble, i), -keys, -1));
@@ -138,7 +141,9 @@ final class AirTable {
                 .filter(register -> register.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("switch is " + id + "; allowed: "
-                        + accordion.treble().switches().stream().map(RegisterSwitch::id).toList()));
+                        + accordion.treble().switches().stream()
+                                .map(RegisterSwitch::id)
+                                .toList()));
     }
 
     /** Adds up what sounds over time. */

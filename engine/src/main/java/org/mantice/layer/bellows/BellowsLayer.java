@@ -90,15 +90,16 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
             Player player,
             RuleBook book) {
         return new BellowsLayer(
-                new Ground(performance, variation, leftHand, accordion, player), book, OptionalInt.of(startMillilitres));
+                new Ground(performance, variation, leftHand, accordion, player),
+                book,
+                OptionalInt.of(startMillilitres));
     }
 
     private int[] starts(OptionalInt fixed) {
         if (fixed.isPresent()) {
             int start = fixed.getAsInt();
             if (start < 0 || start > ground.full())
-                throw new IllegalArgumentException(
-                        "startMillilitres is " + start + "; allowed: 0 to " + ground.full());
+                throw new IllegalArgumentException("startMillilitres is " + start + "; allowed: 0 to " + ground.full());
             return new int[] {start};
         }
         int comfortable = ground.bellows().comfortableMillilitres();
@@ -169,10 +170,12 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
     public Outcome<BellowsPlan> apart(Question question, List<BellowsPlan> from, int decisions) {
         if (decisions < 1 || decisions > StrokeQuery.MOST_DIFFERENCES)
             throw new IllegalArgumentException("decisions is " + decisions + "; allowed: 1 to 8");
-        List<TurnDistance> others =
-                from.stream().map(plan -> new TurnDistance(ground, places(plan))).toList();
+        List<TurnDistance> others = from.stream()
+                .map(plan -> new TurnDistance(ground, places(plan)))
+                .toList();
         Solution exact = apartFrom(question, others, decisions);
-        Solution solution = exact.plans().isEmpty() && others.size() > 1 ? rewarded(question, others, decisions) : exact;
+        Solution solution =
+                exact.plans().isEmpty() && others.size() > 1 ? rewarded(question, others, decisions) : exact;
         if (!solution.plans().isEmpty()) return found(solution);
         return new Outcome.Impossible<>(List.of(new Obstacle(
                 "no-other-plan", "No other strokes differ in " + decisions + " turns or more.", List.of())));
@@ -235,7 +238,8 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
                         .thenComparing(BellowsLayer::compareTurns))
                 .toList();
         for (Strokes plan : sorted)
-            if (kept.size() < count && kept.stream().noneMatch(one -> one.places().equals(plan.places()))) kept.add(plan);
+            if (kept.size() < count
+                    && kept.stream().noneMatch(one -> one.places().equals(plan.places()))) kept.add(plan);
         return kept;
     }
 
@@ -270,7 +274,8 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
             while (place < ground.last() && !begins(stroke, ground.place(place)));
             if (place >= ground.last())
                 throw new IllegalArgumentException("turn of the plan is in pass " + stroke.pass() + " at measure "
-                        + (stroke.place().measure() + 1) + ", offset " + stroke.place().offset()
+                        + (stroke.place().measure() + 1) + ", offset "
+                        + stroke.place().offset()
                         + "; allowed: a place where the bellows may turn");
             places.add(place);
         }

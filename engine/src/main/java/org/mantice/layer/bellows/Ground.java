@@ -40,8 +40,8 @@ final class Ground {
         this.variation = variation;
         this.leftHand = leftHand;
         this.accordion = accordion;
-        this.places =
-                TurnCandidates.of(performance, leftHand, player.mayTurnInHeldNote(), bellows().turnMillis());
+        this.places = TurnCandidates.of(
+                performance, leftHand, player.mayTurnInHeldNote(), bellows().turnMillis());
         this.air = AirTable.of(
                 performance,
                 variation,

@@ -57,8 +57,8 @@ final class StrokeFigures {
         for (int i = 1; i + 1 < places.size(); i++) {
             Candidate at = ground.place(places.get(i));
             if (at.facts().heldNote())
-                concessions.add(new Concession(
-                        GiveWay.TURN_IN_HELD_NOTE, RuleSet.BELLOWS_POLICY.id(), at.pass(), at.place()));
+                concessions.add(
+                        new Concession(GiveWay.TURN_IN_HELD_NOTE, RuleSet.BELLOWS_POLICY.id(), at.pass(), at.place()));
         }
         return new BellowsPlan(strokes, factor, uncertain, proven, gap, shares.byRule(), concessions);
     }
@@ -135,7 +135,8 @@ final class StrokeFigures {
         switch (place.pickup()) {
             case BEFORE -> words.add("before the pickup");
             case AFTER -> words.add("barline after a pickup");
-            case NONE -> words.add(place.strength().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            case NONE ->
+                words.add(place.strength().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         }
         if (place.measureOfSection() > 0) words.add("after " + place.measureOfSection() + " measures of the section");
         if (place.slurred()) words.add("inside a slur");
@@ -213,10 +214,10 @@ final class StrokeFigures {
             for (Priced priced : all) {
                 if (priced.rule() != rule || priced.cost() == 0 || taste.perMille(id) == 0) continue;
                 long cost = priced.cost() == Rule.BAN ? 0 : Math.multiplyExact(priced.cost(), taste.perMille(id));
-                leaves.add(Explanation.leaf("place", words(priced.place()), cost, priced.reasons().facts()));
+                leaves.add(Explanation.leaf(
+                        "place", words(priced.place()), cost, priced.reasons().facts()));
             }
-            children.add(
-                    leaves.isEmpty() ? Explanation.leaf(id, "", 0, List.of()) : Explanation.sumOf(id, leaves));
+            children.add(leaves.isEmpty() ? Explanation.leaf(id, "", 0, List.of()) : Explanation.sumOf(id, leaves));
         }
         return Explanation.sumOf(RuleSet.BELLOWS_POLICY.id(), children);
     }

@@ -76,15 +76,15 @@ final class StrokePrices {
         if (step instanceof TurnPlace) return turns[turnRules.indexOf(rule)][placeKind[place]];
         if (step instanceof Stroke stroke) return strokes[strokeRules.indexOf(rule)][kindOf.get(stroke)];
         if (step instanceof StrokePair pair)
-            return pairs[pairRules.indexOf(rule)][kindOf.get(pair.first()) * strokeKinds.size() + kindOf.get(pair.second())];
+            return pairs[pairRules.indexOf(rule)][
+                    kindOf.get(pair.first()) * strokeKinds.size() + kindOf.get(pair.second())];
         OpeningCell opening = (OpeningCell) step;
         return openings[openingRules.indexOf(rule)][opening.moment().ordinal() * ground.cells() + opening.cell()];
     }
 
     String words(int place) {
         Candidate at = ground.place(place);
-        return Places.words(
-                ground.performance, ground.performance.measures().get(at.measure()), at.place());
+        return Places.words(ground.performance, ground.performance.measures().get(at.measure()), at.place());
     }
 
     private long[][] priceTurns() {
@@ -126,7 +126,10 @@ final class StrokePrices {
                 int measure = ground.place(from).measureHalfBeats();
                 int length = ground.halfBeats(from, to);
                 boolean free = from == 0 || to == ground.last();
-                if (!free && measure < plain.length && plain[measure] != null && length < plain[measure].length
+                if (!free
+                        && measure < plain.length
+                        && plain[measure] != null
+                        && length < plain[measure].length
                         && plain[measure][length] > 0) {
                     kinds[at] = plain[measure][length] - 1;
                     continue;
@@ -172,7 +175,8 @@ final class StrokePrices {
                     costs[rule][first * kinds + second] = (int) Pricing.withoutBan(
                             pairRules.get(rule),
                             pair,
-                            "strokes of " + pair.first().beats() + " and " + pair.second().beats() + " beats");
+                            "strokes of " + pair.first().beats() + " and "
+                                    + pair.second().beats() + " beats");
                 }
             }
         return costs;

@@ -31,8 +31,7 @@ final class StrokeProblem implements StrokeLattice {
         this.starts = starts;
         int[] kept = new int[ground.last() + 1];
         int count = 0;
-        for (int place = 0; place <= ground.last(); place++)
-            if (pruning.isWithin(place, limit)) kept[count++] = place;
+        for (int place = 0; place <= ground.last(); place++) if (pruning.isWithin(place, limit)) kept[count++] = place;
         this.places = Arrays.copyOf(kept, count);
         this.furthest = new int[count];
         for (int from = 0; from + 1 < count; from++) {
@@ -141,8 +140,8 @@ final class StrokeProblem implements StrokeLattice {
 
     @Override
     public long pairCost(int first, int middle, int last) {
-        boolean both = pruning.isPossible(places[first], places[middle])
-                && pruning.isPossible(places[middle], places[last]);
+        boolean both =
+                pruning.isPossible(places[first], places[middle]) && pruning.isPossible(places[middle], places[last]);
         return both ? prices.pair(places[first], places[middle], places[last]) : 0;
     }
 

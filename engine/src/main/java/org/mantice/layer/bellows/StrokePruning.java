@@ -31,12 +31,7 @@ final class StrokePruning {
     private final int bucket;
 
     StrokePruning(
-            Ground ground,
-            StrokePrices kinds,
-            WeightedPrices prices,
-            TurnLocks locks,
-            int[] starts,
-            boolean giving) {
+            Ground ground, StrokePrices kinds, WeightedPrices prices, TurnLocks locks, int[] starts, boolean giving) {
         this.ground = ground;
         this.kinds = kinds;
         this.prices = prices;
@@ -163,7 +158,8 @@ final class StrokePruning {
                 if (narrow >= least) continue;
                 int low = ground.firstOf(cell) + at * bucket;
                 int high = (cell + 1 < ground.cells() ? ground.firstOf(cell + 1) - 1 : ground.full())
-                        + (at + 1) * bucket - 1;
+                        + (at + 1) * bucket
+                        - 1;
                 long wide = cheapest(low, high);
                 if (wide < UNREACHABLE) least = Math.min(least, narrow + wide);
             }

@@ -127,10 +127,8 @@ final class StrokeSolver {
                     .withLabelBudget(task.labelBudget())
                     .cancelledBy(task.cancelled());
             if (task.least() > 0)
-                query = query.differing(
-                        task.least(),
-                        (from, to, direction) ->
-                                task.difference().of(problem.original(from), problem.original(to), direction));
+                query = query.differing(task.least(), (from, to, direction) -> task.difference()
+                        .of(problem.original(from), problem.original(to), direction));
             StrokeAnswer answer = search.answer(query);
             List<Strokes> distinct = distinct(problem, answer, task.count());
             boolean exhausted = !answer.complete() || answer.plans().size() < ask;
@@ -144,10 +142,12 @@ final class StrokeSolver {
 
     private Solution judged(List<Strokes> plans, StrokeAnswer answer, Task task, long limit, long least) {
         boolean all = limit == Long.MAX_VALUE;
-        boolean searched = answer.complete() || answer.proven() == answer.plans().size() && plans.size() == task.count();
+        boolean searched =
+                answer.complete() || answer.proven() == answer.plans().size() && plans.size() == task.count();
         boolean within = plans.size() == task.count()
                 && plans.stream().allMatch(plan -> plan.concessions() <= least && 2 * plan.cost() <= limit);
-        long bound = Math.min(all ? Long.MAX_VALUE : limit / 2, answer.complete() ? Long.MAX_VALUE : answer.costBound());
+        long bound =
+                Math.min(all ? Long.MAX_VALUE : limit / 2, answer.complete() ? Long.MAX_VALUE : answer.costBound());
         return new Solution(plans, searched && (all || within), answer.complete() && all, bound);
     }
 

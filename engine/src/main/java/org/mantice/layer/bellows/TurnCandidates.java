@@ -47,18 +47,25 @@ final class TurnCandidates {
     private List<Candidate> all() {
         List<TrebleMoment> treble = performance.treble();
         add(0, MusicalTime.ZERO, line.played(0).startMicros(), plain());
-        silence(new Gap(MusicalTime.ZERO, 0, treble.get(0).onset(), treble.get(0).onsetMicros(), 0, false));
+        silence(new Gap(
+                MusicalTime.ZERO, 0, treble.get(0).onset(), treble.get(0).onsetMicros(), 0, false));
         for (int i = 0; i < treble.size(); i++) {
             TrebleMoment moment = treble.get(i);
             if (i > 0) before(treble.get(i - 1), moment);
-            if (mayTurnInHeldNote) inside(moment, i + 1 < treble.size() ? treble.get(i + 1).onset() : end());
+            if (mayTurnInHeldNote)
+                inside(moment, i + 1 < treble.size() ? treble.get(i + 1).onset() : end());
             MusicalTime over = moment.onset().plus(moment.duration());
             boolean last = i + 1 == treble.size();
             MusicalTime next = last ? end() : treble.get(i + 1).onset();
             long nextMicros = last ? performance.endMicros() : treble.get(i + 1).onsetMicros();
             if (over.isBefore(next))
-                silence(new Gap(over, moment.releaseMicros(), next, nextMicros, millis(moment.onsetMicros(),
-                        moment.releaseMicros()), moment.breathAfter()));
+                silence(new Gap(
+                        over,
+                        moment.releaseMicros(),
+                        next,
+                        nextMicros,
+                        millis(moment.onsetMicros(), moment.releaseMicros()),
+                        moment.breathAfter()));
         }
         int last = line.count() - 1;
         add(last, line.played(last).length(), performance.endMicros(), plain());
@@ -75,8 +82,13 @@ final class TurnCandidates {
             MusicalTime from, long fromMicros, MusicalTime to, long toMicros, int beforeMillis, boolean breath) {}
 
     private void silence(Gap gap) {
-        boolean byBeat = gap.to().minus(gap.from())
-                .compareTo(line.written(measureAt(gap.from())).meter().length().times(REST_MEASURES_BY_BEAT)) <= 0;
+        boolean byBeat = gap.to()
+                        .minus(gap.from())
+                        .compareTo(line.written(measureAt(gap.from()))
+                                .meter()
+                                .length()
+                                .times(REST_MEASURES_BY_BEAT))
+                <= 0;
         for (int measure = measureAt(gap.from()); measure < line.count(); measure++) {
             MusicalTime start = line.played(measure).start();
             if (!start.isBefore(gap.to())) break;
@@ -86,7 +98,9 @@ final class TurnCandidates {
                 long micros = Math.max(gap.fromMicros(), Math.min(gap.toMicros(), line.microsAt(measure, offset)));
                 int rest = millis(gap.fromMicros(), gap.toMicros());
                 TurnPlace facts = facts(measure, offset, micros, gap.breath() && at.equals(gap.from()))
-                        .rest(rest, rest).lengths(gap.beforeMillis(), millis(micros, gap.toMicros())).done();
+                        .rest(rest, rest)
+                        .lengths(gap.beforeMillis(), millis(micros, gap.toMicros()))
+                        .done();
                 add(measure, offset, micros, facts);
             }
         }
@@ -106,7 +120,8 @@ final class TurnCandidates {
         int gap = Math.max(0, millis(previous.releaseMicros(), moment.onsetMicros()));
         int before = millis(previous.onsetMicros(), rest ? previous.releaseMicros() : moment.onsetMicros());
         Facts facts = facts(moment.measure(), moment.place().offset(), moment.onsetMicros(), previous.breathAfter())
-                .rest(rest ? gap : 0, gap).lengths(before, millis(moment.onsetMicros(), moment.releaseMicros()));
+                .rest(rest ? gap : 0, gap)
+                .lengths(before, millis(moment.onsetMicros(), moment.releaseMicros()));
         facts.phrase(moment.startsPhrase());
         facts.touch(previous, moment, held);
         add(moment.measure(), moment.place().offset(), moment.onsetMicros(), facts.done());
@@ -181,8 +196,24 @@ final class TurnCandidates {
     }
 
     private static TurnPlace plain() {
-        return new TurnPlace(Mark.NONE, TurnPlace.Strength.BARLINE, Pickup.NONE, 0, false, false, false, false, false,
-                false, TurnPlace.Jump.NONE, 0, 0, 0, 0, 0, 0);
+        return new TurnPlace(
+                Mark.NONE,
+                TurnPlace.Strength.BARLINE,
+                Pickup.NONE,
+                0,
+                false,
+                false,
+                false,
+                false,
+                false,
+                false,
+                TurnPlace.Jump.NONE,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0);
     }
 
     private Facts facts(int measure, MusicalTime offset, long micros, boolean breath) {
@@ -273,7 +304,8 @@ final class TurnCandidates {
                 return isPickupInside(measure - 1) ? Pickup.AFTER : Pickup.NONE;
             }
             boolean here = isPickupInside(measure)
-                    && offset.plus(line.pickupOf(measure)).equals(line.played(measure).length());
+                    && offset.plus(line.pickupOf(measure))
+                            .equals(line.played(measure).length());
             return here ? Pickup.BEFORE : Pickup.NONE;
         }
 

@@ -20,8 +20,7 @@ final class TurnLocks {
         boolean[] demanded = new boolean[last + 1];
         forbidden = new boolean[last + 1];
         demanded[last] = true;
-        for (Lock lock : locks)
-            if (lock instanceof Lock.Turn turn && !apply(ground, turn, demanded)) unmet.add(turn);
+        for (Lock lock : locks) if (lock instanceof Lock.Turn turn && !apply(ground, turn, demanded)) unmet.add(turn);
         nextTurn = new int[last + 1];
         for (int place = last, next = last; place >= 0; place--) {
             nextTurn[place] = next;

@@ -53,8 +53,7 @@ final class WeightedPrices {
         }
     }
 
-    private static long[] sum(
-            long[][] costs, List<? extends Rule<?>> rules, int size, long[] gives, Taste taste) {
+    private static long[] sum(long[][] costs, List<? extends Rule<?>> rules, int size, long[] gives, Taste taste) {
         long[] sum = new long[size];
         for (int rule = 0; rule < costs.length; rule++) {
             long weight = taste.perMille(rules.get(rule).info().id());

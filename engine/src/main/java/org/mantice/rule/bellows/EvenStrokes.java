@@ -43,6 +43,10 @@ public final class EvenStrokes implements Rule<StrokePair> {
         long cost = cost(pair);
         if (cost == 0) return Reasons.NOTHING;
         return Reasons.of(
-                cost, Fact.of("bellows.evenness.differ", pair.first().beats(), pair.second().beats()));
+                cost,
+                Fact.of(
+                        "bellows.evenness.differ",
+                        pair.first().beats(),
+                        pair.second().beats()));
     }
 }

@@ -12,10 +12,7 @@ import org.mantice.rule.TurnPlace;
 /** A turn inside a slur breaks the legato: not while another way is left. */
 public final class InsideSlur implements Rule<TurnPlace> {
     private static final RuleInfo INFO = new RuleInfo(
-            "bellows.slur",
-            RuleSet.BELLOWS_POLICY,
-            "common practice, no source",
-            Optional.of(GiveWay.TURN_IN_SLUR));
+            "bellows.slur", RuleSet.BELLOWS_POLICY, "common practice, no source", Optional.of(GiveWay.TURN_IN_SLUR));
 
     @Override
     public RuleInfo info() {

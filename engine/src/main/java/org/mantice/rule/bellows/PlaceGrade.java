@@ -93,7 +93,8 @@ public final class PlaceGrade implements Rule<TurnPlace> {
     private static String position(TurnPlace place) {
         int measure = place.measureOfSection();
         if (measure < 0) return "bellows.place." + place.strength().name().toLowerCase(java.util.Locale.ROOT);
-        return "bellows.place.measures-" + (measure % 8 == 0 ? "8" : measure % 4 == 0 ? "4" : measure % 2 == 0 ? "2" : "1");
+        return "bellows.place.measures-"
+                + (measure % 8 == 0 ? "8" : measure % 4 == 0 ? "4" : measure % 2 == 0 ? "2" : "1");
     }
 
     private static boolean separate(TurnPlace place) {

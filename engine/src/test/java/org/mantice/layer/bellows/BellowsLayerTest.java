@@ -32,7 +32,8 @@ import org.mantice.tune.Tunes;
 import org.mantice.tune.WrittenPlace;
 
 class BellowsLayerTest {
-    private static final String EIGHT = "C4 h, E4 q | G4 h. | A4 h, F4 q | D4 h. | E4 h, G4 q | F4 h, D4 q | B3 h, D4 q | C4 h.";
+    private static final String EIGHT =
+            "C4 h, E4 q | G4 h. | A4 h, F4 q | D4 h. | E4 h, G4 q | F4 h, D4 q | B3 h, D4 q | C4 h.";
     /** Small and hungry: a stroke of four slow measures is beyond it. */
     private static final String SMALL = "student-26-key-48-bass";
 
@@ -55,7 +56,8 @@ class BellowsLayerTest {
 
     private static List<List<WrittenPlace>> turns(List<BellowsPlan> plans) {
         return plans.stream()
-                .map(plan -> plan.strokes().stream().map(BellowsPlan.Stroke::place).toList())
+                .map(plan ->
+                        plan.strokes().stream().map(BellowsPlan.Stroke::place).toList())
                 .toList();
     }
 
@@ -126,8 +128,7 @@ class BellowsLayerTest {
 
     @Test
     void searchEqualsBruteForceWhereSlursMustGiveWay() {
-        Scene scene = Scene.of(
-                        waltz("C4 h (, E4 q | G4 h. | A4 h, F4 q | D4 h. | E4 h, G4 q | C4 h. )"), 30, 1)
+        Scene scene = Scene.of(waltz("C4 h (, E4 q | G4 h. | A4 h, F4 q | D4 h. | E4 h, G4 q | C4 h. )"), 30, 1)
                 .on(SMALL, "bassoon");
 
         assertSameAsBruteForce(scene, Taste.PLAIN, 4);
@@ -158,7 +159,9 @@ class BellowsLayerTest {
                 assertThat(stroke.endMillilitres()).isEqualTo(level);
                 assertThat(level).isBetween(0, scene.accordion().bellows().fullMillilitres());
             }
-            assertThat(plan.strokes().stream().mapToInt(BellowsPlan.Stroke::airMillilitres).sum())
+            assertThat(plan.strokes().stream()
+                            .mapToInt(BellowsPlan.Stroke::airMillilitres)
+                            .sum())
                     .isEqualTo(scene.ground().air.total());
         }
     }
@@ -319,16 +322,15 @@ class BellowsLayerTest {
         Scene scene = Scene.of(waltz(EIGHT), 60, 2).on(SMALL, "bassoon");
         Taste taste = Taste.PLAIN.with("bellows.place", 1_700).with("bellows.evenness", 0);
         BellowsLayer layer = scene.layer();
-        BellowsPlan plan =
-                found(layer.best(new Question(taste, List.of(), 1, () -> false))).best();
+        BellowsPlan plan = found(layer.best(new Question(taste, List.of(), 1, () -> false)))
+                .best();
 
         assertThat(layer.explain(plan, taste).cost()).isEqualTo(plan.cost(taste));
         assertThat(layer.rescore(plan)).isEqualTo(plan);
     }
 
     private static Lock.Turn turnAt(int measure, int quarter, boolean turn) {
-        return new Lock.Turn(
-                OptionalInt.empty(), new WrittenPlace(measure, MusicalTime.of(quarter, 4)), turn);
+        return new Lock.Turn(OptionalInt.empty(), new WrittenPlace(measure, MusicalTime.of(quarter, 4)), turn);
     }
 
     @Test
@@ -376,9 +378,11 @@ class BellowsLayerTest {
         assertThat(choices).hasSize(2);
         assertThat(choices.get(0).extraCost()).isZero();
         boolean turn = choices.get(1).decision().value().equals("turn");
-        BellowsPlan other =
-                found(layer.best(ask(1, new Lock.Turn(OptionalInt.of(1), place, turn)))).best();
-        assertThat(choices.get(1).extraCost()).isEqualTo(other.cost(Taste.PLAIN) - free).isPositive();
+        BellowsPlan other = found(layer.best(ask(1, new Lock.Turn(OptionalInt.of(1), place, turn))))
+                .best();
+        assertThat(choices.get(1).extraCost())
+                .isEqualTo(other.cost(Taste.PLAIN) - free)
+                .isPositive();
     }
 
     @Test
@@ -410,7 +414,8 @@ class BellowsLayerTest {
         BellowsLayer layer = scene.layer();
         BellowsPlan first = found(layer.best(ask(1))).best();
         BellowsPlan second = found(layer.apart(ask(1), List.of(first), 2)).best();
-        BellowsPlan third = found(layer.apart(ask(1), List.of(first, second), 2)).best();
+        BellowsPlan third =
+                found(layer.apart(ask(1), List.of(first, second), 2)).best();
 
         assertThat(turns(List.of(first, second, third))).doesNotHaveDuplicates();
     }
@@ -429,7 +434,8 @@ class BellowsLayerTest {
 
     @Test
     void heldNoteTooLongForTheBellowsIsAnObstacleWithNumbersThatHold() {
-        String held = "C4+E4+G4+C5~ h. | ~C4+E4+G4+C5 h.".replace("C4+E4+G4+C5~", "C4~+E4~+G4~+C5~")
+        String held = "C4+E4+G4+C5~ h. | ~C4+E4+G4+C5 h."
+                .replace("C4+E4+G4+C5~", "C4~+E4~+G4~+C5~")
                 .replace("~C4+E4+G4+C5", "~C4+~E4+~G4+~C5");
         Scene scene = Scene.of(waltz(held), 15, 1).on(SMALL, "bandoneon");
 
@@ -438,7 +444,8 @@ class BellowsLayerTest {
         assertThat(outcome).isInstanceOf(Outcome.Impossible.class);
         var obstacle = ((Outcome.Impossible<BellowsPlan>) outcome).obstacles().get(0);
         assertThat(obstacle.code()).isEqualTo("stretch-without-turn");
-        assertThat(obstacle.message()).contains("ml of " + scene.accordion().bellows().fullMillilitres() + " ml");
+        assertThat(obstacle.message())
+                .contains("ml of " + scene.accordion().bellows().fullMillilitres() + " ml");
         assertThat(obstacle.remedies()).anyMatch(remedy -> remedy.contains("beats a minute or faster"));
         String tempo = obstacle.remedies().get(0).replaceAll("Play at (\\d+).*", "$1");
         Scene faster = Scene.of(waltz(held), Integer.parseInt(tempo) + 1, 1).on(SMALL, "bandoneon");
@@ -454,7 +461,13 @@ class BellowsLayerTest {
         Scene scene = Scene.of(waltz(held), 20, 1).on(SMALL, "bandoneon");
         Player plain = scene.player();
         Player willing = new Player(
-                plain.id(), plain.name(), plain.handSpanTenths(), plain.bassMethod(), plain.jumps(), true, plain.taste());
+                plain.id(),
+                plain.name(),
+                plain.handSpanTenths(),
+                plain.bassMethod(),
+                plain.jumps(),
+                true,
+                plain.taste());
 
         assertThat(scene.layer().best(ask(1))).isInstanceOf(Outcome.Impossible.class);
         assertThat(best(scene.with(willing)).concessions())
@@ -467,7 +480,13 @@ class BellowsLayerTest {
         Scene scene = Scene.of(waltz(EIGHT), 100, 2);
         Player plain = scene.player();
         Player willing = new Player(
-                plain.id(), plain.name(), plain.handSpanTenths(), plain.bassMethod(), plain.jumps(), true, plain.taste());
+                plain.id(),
+                plain.name(),
+                plain.handSpanTenths(),
+                plain.bassMethod(),
+                plain.jumps(),
+                true,
+                plain.taste());
 
         assertThat(best(scene.with(willing)).concessions()).isEmpty();
     }
@@ -500,7 +519,10 @@ class BellowsLayerTest {
         Scene jumping = scene.with(new LeftHandPlan(events, scene.leftHand().costByRule(), List.of()));
 
         assertThat(best(jumping).costByRule().get("bellows.turn-under-jump")
-                        + (best(jumping).strokes().stream().noneMatch(stroke -> stroke.place().equals(avoided)) ? 1 : 0))
+                        + (best(jumping).strokes().stream()
+                                        .noneMatch(stroke -> stroke.place().equals(avoided))
+                                ? 1
+                                : 0))
                 .isPositive();
         assertThat(jumping.ground().places)
                 .anyMatch(place -> place.facts().jump() == org.mantice.rule.TurnPlace.Jump.LARGE);

@@ -35,7 +35,11 @@ record Scene(
 
     static Scene of(Tune tune, int beatsPerMinute, int times) {
         return of(Performer.perform(
-                tune, SettingsBuilder.of(tune).beatsPerMinute(beatsPerMinute).timesThrough(times).build()));
+                tune,
+                SettingsBuilder.of(tune)
+                        .beatsPerMinute(beatsPerMinute)
+                        .timesThrough(times)
+                        .build()));
     }
 
     static Scene of(Performance performance) {
@@ -71,8 +75,7 @@ record Scene(
     }
 
     BellowsLayer layerFrom(int startMillilitres) {
-        return BellowsLayer.startingAt(
-                startMillilitres, performance, variation, leftHand, accordion, player, book);
+        return BellowsLayer.startingAt(startMillilitres, performance, variation, leftHand, accordion, player, book);
     }
 
     Ground ground() {

@@ -25,12 +25,17 @@ class ComfortableOpeningTest extends RuleContract<OpeningCell> {
 
     @Override
     protected List<OpeningCell> steps() {
-        return List.of(new OpeningCell(40, Moment.TURN_IN), new OpeningCell(41, Moment.TURN_IN), new OpeningCell(41, Moment.END));
+        return List.of(
+                new OpeningCell(40, Moment.TURN_IN),
+                new OpeningCell(41, Moment.TURN_IN),
+                new OpeningCell(41, Moment.END));
     }
 
     @Test
     void exactlyComfortableIsAllowedAndWiderIsNot() {
-        assertThat(rule.cost(new OpeningCell(OpeningCell.COMFORTABLE, Moment.END))).isZero();
-        assertThat(rule.cost(new OpeningCell(OpeningCell.COMFORTABLE + 1, Moment.END))).isEqualTo(Rule.BAN);
+        assertThat(rule.cost(new OpeningCell(OpeningCell.COMFORTABLE, Moment.END)))
+                .isZero();
+        assertThat(rule.cost(new OpeningCell(OpeningCell.COMFORTABLE + 1, Moment.END)))
+                .isEqualTo(Rule.BAN);
     }
 }

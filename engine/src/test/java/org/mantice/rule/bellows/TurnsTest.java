@@ -25,7 +25,8 @@ class TurnsTest extends RuleContract<TurnPlace> {
 
     @Override
     protected List<TurnPlace> steps() {
-        return List.of(PlaceSteps.plain(), PlaceSteps.marked(Mark.BREATH), PlaceSteps.rest(300), PlaceSteps.betweenPasses());
+        return List.of(
+                PlaceSteps.plain(), PlaceSteps.marked(Mark.BREATH), PlaceSteps.rest(300), PlaceSteps.betweenPasses());
     }
 
     /** Common practice, no source: a turn where a singer breathes interrupts less. */
@@ -33,5 +34,4 @@ class TurnsTest extends RuleContract<TurnPlace> {
     void turnAtABreathCostsHalf() {
         assertThat(2 * rule.cost(PlaceSteps.marked(Mark.PHRASE))).isEqualTo(rule.cost(PlaceSteps.plain()));
     }
-
 }

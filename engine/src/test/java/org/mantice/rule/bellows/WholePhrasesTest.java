@@ -25,13 +25,7 @@ class WholePhrasesTest extends RuleContract<Stroke> {
     @Override
     protected List<Stroke> steps() {
         return List.of(
-                stroke(8),
-                stroke(16),
-                stroke(32),
-                stroke(4),
-                stroke(12),
-                stroke(9),
-                new Stroke(9, 4, true, false));
+                stroke(8), stroke(16), stroke(32), stroke(4), stroke(12), stroke(9), new Stroke(9, 4, true, false));
     }
 
     private static Stroke stroke(int halfBeats) {
@@ -41,7 +35,8 @@ class WholePhrasesTest extends RuleContract<Stroke> {
     /** Common practice, no source. */
     @Test
     void twoFourAndEightMeasuresAreFreeAndThreeIsBetterThanTwoAndAHalfBeat() {
-        assertThat(List.of(rule.cost(stroke(8)), rule.cost(stroke(16)), rule.cost(stroke(32)))).containsOnly(0L);
+        assertThat(List.of(rule.cost(stroke(8)), rule.cost(stroke(16)), rule.cost(stroke(32))))
+                .containsOnly(0L);
         assertThat(rule.cost(stroke(12))).isPositive().isLessThan(rule.cost(stroke(9)));
     }
 
