@@ -1,6 +1,7 @@
 package org.mantice.reading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -78,6 +79,10 @@ final class TuneBuilder {
         List<List<PlacedChord>> chords =
                 new ChordLine(lengths, report).read(chordPart(part).measures());
         ScorePart tempoPart = tempoPart(part);
+        List<List<Mark>> written = new ArrayList<>();
+        for (ScoreMeasure measure : part.measures())
+            written.add(marks(measure, chosen.get(measure.index()), tempoPart, lengths.get(measure.index())));
+        HairpinWords.addTo(written);
         MarkLine marks = new MarkLine(report);
         List<Measure> measures = new ArrayList<>();
         for (ScoreMeasure measure : part.measures()) {
@@ -93,7 +98,7 @@ final class TuneBuilder {
                     bass.get(i),
                     marks.settle(
                             measure.number(),
-                            marks(measure, chosen.get(i), tempoPart, lengths.get(i)),
+                            written.get(i),
                             lengths.get(i),
                             i + 1 == part.measures().size()),
                     barlines.get(i)));
@@ -209,6 +214,7 @@ final class TuneBuilder {
         for (ScoreSign sign : tempoPart.measures().get(measure.index()).signs())
             if (isTempo(sign) && sign instanceof ScoreSign.Plain plain) marks.add(Marks.within(plain.mark(), length));
         for (ScoreNote note : notes) note.marks().dynamics().forEach(mark -> marks.add(Marks.within(mark, length)));
+        marks.sort(Comparator.comparing(Mark::offset));
         return marks;
     }
 }

@@ -168,4 +168,19 @@ class MarksReadingTest {
         assertThat(read.tune().dance()).isEqualTo(Optional.of("slow waltz"));
         assertThat(read(NOTE).tune().dance()).isEmpty();
     }
+
+    @Test
+    void crescendoInWordsLastsToTheNextLoudnessMarkIfOneFollows() {
+        ReadTune read = read(
+                Xml.words("cresc.") + NOTE,
+                Xml.note("C4", 8) + Xml.direction("<dynamics><f/></dynamics>") + Xml.note("C4", 8),
+                Xml.words("dim.") + NOTE);
+
+        assertThat(read.tune().measure(0).marks())
+                .containsExactly(new Mark.Words(ZERO, "cresc."), new Mark.HairpinStart(ZERO, true));
+        assertThat(read.tune().measure(1).marks())
+                .containsExactly(new Mark.HairpinEnd(HALF), new Mark.Dynamic(HALF, Loudness.F));
+        assertThat(read.tune().measure(2).marks()).containsExactly(new Mark.Words(ZERO, "dim."));
+        assertThat(read.skipped()).isEmpty();
+    }
 }
