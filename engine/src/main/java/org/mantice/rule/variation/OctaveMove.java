@@ -7,11 +7,15 @@ import org.mantice.rule.Rule;
 import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 
-/** Playing an octave away from the page is a remedy where no switch gives contrast, not the first choice. */
+/**
+ * Playing an octave away from the page is a remedy where no switch gives contrast, not the first choice; down is rarer
+ * than up, where a melody covers less of the accompaniment.
+ */
 public final class OctaveMove implements Rule<PassChoice> {
     private static final RuleInfo INFO =
             RuleInfo.of("variation.octave-move", RuleSet.REPEAT_VARIATION, "common practice, no source; size estimate");
-    private static final long PER_OCTAVE = 900;
+    private static final long PER_OCTAVE_UP = 900;
+    private static final long PER_OCTAVE_DOWN = 2_400;
 
     @Override
     public RuleInfo info() {
@@ -25,13 +29,17 @@ public final class OctaveMove implements Rule<PassChoice> {
 
     @Override
     public long cost(PassChoice choice) {
-        return PER_OCTAVE * Math.abs(choice.octave());
+        return price(choice);
     }
 
     @Override
     public Reasons explain(PassChoice choice) {
         if (choice.octave() == 0) return Reasons.NOTHING;
         return Reasons.of(
-                PER_OCTAVE * Math.abs(choice.octave()), Fact.of("variation.octave-move.fact", choice.octave()));
+                price(choice), Fact.of("variation.octave-move.fact", choice.octave()));
+    }
+
+    private static long price(PassChoice choice) {
+        return choice.octave() > 0 ? PER_OCTAVE_UP * choice.octave() : PER_OCTAVE_DOWN * -choice.octave();
     }
 }

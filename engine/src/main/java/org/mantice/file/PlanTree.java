@@ -1,0 +1,83 @@
+package org.mantice.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.mantice.instrument.BassButton;
+import org.mantice.instrument.ButtonNames;
+import org.mantice.layer.Places;
+import org.mantice.performance.Performance;
+import org.mantice.performance.TrebleMoment;
+import org.mantice.plan.BellowsPlan;
+import org.mantice.plan.LeftHandPlan;
+import org.mantice.plan.Lock;
+import org.mantice.plan.Plan;
+import org.mantice.plan.RightHandPlan;
+import org.mantice.tune.WrittenPlace;
+
+/** A plan document as a tree of JSON. What is only there for readers is ignored when a file is read. */
+final class PlanTree {
+    private final JsonMapper mapper = PlanJson.mapper();
+    private final Performance performance;
+
+    PlanTree(Performance performance) {
+        this.performance = performance;
+    }
+
+    ObjectNode of(PlanDocument document) {
+        ObjectNode tree = mapper.createObjectNode();
+        tree.put("format", PlanFile.FORMAT);
+        tree.put("version", PlanFile.VERSION);
+        tree.put("engine", document.engine());
+        tree.set("tune", mapper.valueToTree(document.tune()));
+        tree.set("settings", mapper.valueToTree(document.settings()));
+        tree.set("accordion", AccordionFile.tree(document.accordion()));
+        tree.set("player", PlayerFile.tree(document.player()));
+        tree.set("packs", mapper.valueToTree(document.packs()));
+        tree.set("locks", mapper.convertValue(document.locks().toArray(Lock[]::new), ArrayNode.class));
+        tree.put("costMicropoints", document.cost());
+        tree.set("figures", mapper.valueToTree(document.figures()));
+        tree.set("passes", passes());
+        tree.set("plan", plan(document.plan()));
+        tree.set("explanation", mapper.valueToTree(document.explanation()));
+        return tree;
+    }
+
+    private ArrayNode passes() {
+        ArrayNode passes = mapper.createArrayNode();
+        performance.passes().forEach(pass -> passes.add((JsonNode) mapper.valueToTree(pass)));
+        return passes;
+    }
+
+    private ObjectNode plan(Plan plan) {
+        ObjectNode tree = mapper.valueToTree(plan);
+        List<LeftHandPlan.Event> buttons = plan.leftHand().events();
+        for (int i = 0; i < buttons.size(); i++) {
+            ObjectNode event = (ObjectNode) tree.at("/leftHand/events").get(i);
+            describe(event, buttons.get(i).pass(), buttons.get(i).place());
+            ArrayNode names = event.putArray("buttonNames");
+            for (BassButton button : buttons.get(i).buttons()) names.add(ButtonNames.of(button));
+        }
+        List<BellowsPlan.Stroke> strokes = plan.bellows().strokes();
+        for (int i = 0; i < strokes.size(); i++)
+            describe((ObjectNode) tree.at("/bellows/strokes").get(i), strokes.get(i).pass(), strokes.get(i).place());
+        List<RightHandPlan.Event> fingers = plan.rightHand().events();
+        for (int i = 0; i < fingers.size(); i++) {
+            ObjectNode event = (ObjectNode) tree.at("/rightHand/events").get(i);
+            describe(event, fingers.get(i).pass(), fingers.get(i).place());
+            TrebleMoment moment = performance.treble().get(fingers.get(i).moment());
+            event.put("onsetMicros", moment.onsetMicros());
+            event.put("releaseMicros", moment.releaseMicros());
+        }
+        return tree;
+    }
+
+    private void describe(ObjectNode event, int pass, WrittenPlace place) {
+        ObjectNode at = event.putObject("at");
+        at.put("pass", pass);
+        at.put("measure", performance.tune().measure(place.measure()).number());
+        at.put("beat", Places.beat(performance.tune().measure(place.measure()), place.offset()));
+    }
+}

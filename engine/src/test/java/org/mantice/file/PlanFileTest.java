@@ -1,0 +1,187 @@
+package org.mantice.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.mantice.Alternatives;
+import org.mantice.PlanRequest;
+import org.mantice.Planner;
+import org.mantice.Planning;
+import org.mantice.fault.FilePlace;
+import org.mantice.instrument.AccordionPresets;
+import org.mantice.instrument.BassRow;
+import org.mantice.performance.SettingsBuilder;
+import org.mantice.plan.BellowsPlan;
+import org.mantice.plan.Figures;
+import org.mantice.plan.LeftHandPlan;
+import org.mantice.plan.Lock;
+import org.mantice.plan.Plan;
+import org.mantice.player.PlayerPresets;
+import org.mantice.plugin.Packs;
+import org.mantice.rule.GiveWay;
+import org.mantice.rule.HandMove;
+import org.mantice.tune.Loudness;
+import org.mantice.tune.MusicalTime;
+import org.mantice.tune.Tune;
+import org.mantice.tune.Tunes;
+import org.mantice.tune.WrittenPlace;
+
+/** The schema check is by an outside validator after JSON Schema 2020-12 (json-schema.org). */
+class PlanFileTest {
+    private static final FilePlace HERE = FilePlace.of("here.plan.json");
+    private static final Tune TUNE = Tunes.melody(
+            "3/4",
+            "\"C\" C4 q, E4 q, G4 q | \"G7\" F4 h. | R q, \"C\" E4+G4 h | \"Am7\" C5 q, A4 q, E4 q | \"G7/B\" D4 h. | \"C\" C4 h.");
+
+    private final Planning planning = new Planner(Packs.ofClassPath().providers())
+            .prepare(new PlanRequest(
+                    TUNE,
+                    AccordionPresets.get("full-41-key-120-bass"),
+                    PlayerPresets.get("medium-hand"),
+                    SettingsBuilder.of(TUNE).timesThrough(2).build(),
+                    List.of(
+                            new Lock.Octave(OptionalInt.of(2), 0),
+                            new Lock.Finger(OptionalInt.empty(), new WrittenPlace(0, MusicalTime.ZERO), 0, 1)),
+                    3));
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void everyPlanIsValidUnderTheShippedSchema() throws IOException {
+        Schema schema;
+        try (InputStream in = PlanFile.class.getResourceAsStream("/org/mantice/schema/plan.schema.json")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(text).contains("\"$schema\": \"https://json-schema.org/draft/2020-12/schema\"");
+            schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text, InputFormat.JSON);
+        }
+        for (Plan plan : plans()) {
+            String json = file(plan).json();
+
+            assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+            assertThat(schema.validate(json.replaceFirst("\"direction\" : \"OUT\"", "\"direction\" : \"UP\""), InputFormat.JSON))
+                    .isNotEmpty();
+        }
+    }
+
+    @Test
+    void schemaNamesEveryValueOfOurEnums() throws IOException {
+        JsonNode schema = new ObjectMapper().readTree(PlanFile.class.getResource("/org/mantice/schema/plan.schema.json"));
+        List<String> named = new ArrayList<>();
+        schema.findValues("enum").forEach(list -> list.forEach(value -> named.add(value.asText())));
+        for (Enum<?>[] values : List.<Enum<?>[]>of(
+                HandMove.values(), GiveWay.values(), BassRow.values(), Loudness.values(),
+                LeftHandPlan.Jump.values(), BellowsPlan.Direction.values()))
+            assertThat(named).contains(Arrays.stream(values).map(Enum::name).toArray(String[]::new));
+    }
+
+    @Test
+    void readBackIsTheSameDocumentAndPricesTheSame() {
+        for (Plan plan : plans()) {
+            PlanFile written = file(plan);
+
+            PlanDocument read = PlanFile.parse(written.bytes(), HERE).document();
+
+            assertThat(read).isEqualTo(written.document());
+            assertThat(planning.rescore(read.plan())).isEqualTo(plan);
+            assertThat(read.explanation().cost()).isEqualTo(read.cost());
+        }
+    }
+
+    @Test
+    void writtenFileReplacesTheOldOneWhole() {
+        Path file = folder.resolve("waltz.plan.json");
+        file(plans().get(0)).write(file);
+        file(plans().get(1)).write(file);
+
+        assertThat(PlanFile.read(file).document().plan()).isEqualTo(plans().get(1));
+    }
+
+    @Test
+    void fieldsThatThisVersionDoesNotKnowAreKept() throws IOException {
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode tree = (ObjectNode) mapper.readTree(file(plans().get(0)).bytes());
+        tree.put("version", "0.9").put("mood", "blue");
+        ((ObjectNode) tree.path("settings")).put("swing", 12);
+
+        PlanFile read = PlanFile.parse(mapper.writeValueAsBytes(tree), HERE);
+        PlanFile again = read.with(read.document(), planning.performance());
+        JsonNode kept = mapper.readTree(again.bytes());
+
+        assertThat(kept.path("mood").asText()).isEqualTo("blue");
+        assertThat(kept.at("/settings/swing").asInt()).isEqualTo(12);
+    }
+
+    @Test
+    void everyNoteStrokeAndButtonSaysWhereItIs() throws IOException {
+        JsonNode tree = new ObjectMapper().readTree(file(plans().get(0)).bytes());
+        for (String list : new String[] {"/plan/rightHand/events", "/plan/bellows/strokes", "/plan/leftHand/events"}) {
+            assertThat(tree.at(list)).as(list).isNotEmpty();
+            for (JsonNode event : tree.at(list)) {
+                assertThat(event.at("/at/pass").asInt()).isPositive();
+                assertThat(event.at("/at/measure").asText()).isNotBlank();
+                assertThat(event.at("/at/beat").asText()).isNotBlank();
+            }
+        }
+        assertThat(tree.at("/plan/rightHand/events").size()).isEqualTo(planning.performance().treble().size());
+    }
+
+    @Test
+    void wrongValuesAreRefusedWithPointerAndLine() {
+        String json = file(plans().get(0)).json();
+        refused(json.replaceFirst("\"handPlace\" : (\\d+)", "\"handPlace\" : \"high\""), "/plan/rightHand/events/0/handPlace", "line");
+        refused(json.replaceFirst("\"timesThrough\" : 2", "\"timesThrough\" : 99"), "/settings", "1 to 20");
+        refused(json.replaceFirst("\"explanation\" :", "\"expl\" :"), "/explanation", "missing");
+        refused(json.replaceFirst("\"onset\" : \"\\d+\"", "\"onset\" : \"soon\""), "onset", "3/4");
+        refused(json.replace("\"version\" : \"0.1\"", "\"version\" : \"2.0\""), "/version", "newer");
+    }
+
+    private static void refused(String json, String pointer, String words) {
+        assertThatThrownBy(() -> PlanFile.parse(json.getBytes(StandardCharsets.UTF_8), HERE))
+                .isInstanceOf(JsonFileException.class)
+                .hasMessageStartingWith("here.plan.json")
+                .hasMessageContaining(pointer)
+                .hasMessageContaining(words);
+    }
+
+    private List<Plan> plans() {
+        PlanRequest request = planning.request();
+        return ((Alternatives.Found) planning.alternatives(
+                        request.player().taste(), request.locks(), 3, plan -> {}, () -> false))
+                .plans();
+    }
+
+    private PlanFile file(Plan plan) {
+        PlanRequest request = planning.request();
+        PlanDocument document = new PlanDocument(
+                "0.1.0",
+                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), ""),
+                request.settings(),
+                request.accordion(),
+                request.player(),
+                List.of(new PlanDocument.PackUsed("mantice.variation", "0.1.0", "class path", List.of("variation.growing"))),
+                request.locks(),
+                plan,
+                Figures.of(plan, planning.performance()),
+                planning.explain(plan, request.player().taste()));
+        return PlanFile.of(document, planning.performance());
+    }
+}

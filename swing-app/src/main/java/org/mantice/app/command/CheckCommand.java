@@ -1,0 +1,109 @@
+package org.mantice.app.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.mantice.fault.ManticeException;
+import org.mantice.PlanRequest;
+import org.mantice.Planner;
+import org.mantice.Planning;
+import org.mantice.app.text.ComparisonText;
+import org.mantice.file.PlanDocument;
+import org.mantice.file.PlanFile;
+import org.mantice.plan.Plan;
+import org.mantice.plugin.Packs;
+import org.mantice.reading.ReadOptions;
+import org.mantice.reading.ReadTune;
+import org.mantice.reading.Skipped;
+import org.mantice.reading.TuneReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks files: a plan or profile of ours, or whether a tune can be read and what was skipped. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Checks plans and profiles, and tells whether a tune can be read and what was skipped.")
+final class CheckCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE|FOLDER", arity = "1..*", description = "plans, profiles, tunes, or folders of tunes")
+    private List<Path> given = new ArrayList<>();
+
+    @Option(names = "--part", paramLabel = "PART", description = "the part with the melody: its id, name or number")
+    private String part;
+
+    @Option(names = "--packs", paramLabel = "DIR", description = "folder with jars of more rules")
+    private Path packFolder;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        PrintWriter out = spec.commandLine().getOut();
+        int failed = 0;
+        for (Path file : TuneFiles.in(given)) {
+            try {
+                out.println(check(file));
+            } catch (ManticeException e) {
+                spec.commandLine().getErr().println(ManticeCommand.oneLine(e.getMessage()));
+                failed++;
+            } catch (IllegalArgumentException e) {
+                spec.commandLine().getErr().println(file + ": " + ManticeCommand.oneLine(e.getMessage()));
+                failed++;
+            }
+        }
+        out.flush();
+        return failed > 0 ? ManticeCommand.SOME_FAILED : ManticeCommand.DONE;
+    }
+
+    private String check(Path file) {
+        String name = file.getFileName().toString();
+        if (name.endsWith(PlanFile.SUFFIX)) return checkPlan(file);
+        if (name.endsWith(".accordion.json"))
+            return file + ": accordion " + Profiles.accordion(file.toString()).name();
+        if (name.endsWith(".player.json")) return file + ": player " + Profiles.player(file.toString()).name();
+        return checkTune(file);
+    }
+
+    private String checkTune(Path file) {
+        ReadTune read = new TuneReader().read(file, reading(Optional.ofNullable(part)));
+        StringBuilder text = new StringBuilder(file + ": " + read.tune().measures().size() + " measures, melody "
+                + read.melody());
+        for (Skipped skipped : read.skipped()) text.append(System.lineSeparator()).append("  ").append(skipped);
+        return text.toString();
+    }
+
+    private static ReadOptions reading(Optional<String> part) {
+        return part.filter(name -> !name.isEmpty()).map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
+    }
+
+    private String checkPlan(Path file) {
+        PlanDocument document = PlanFile.read(file).document();
+        String head = file + ": plan \"" + document.plan().label() + "\" of " + document.tune().file() + ", cost "
+                + ComparisonText.cost(document.cost());
+        if (document.explanation().cost() != document.cost())
+            throw new IllegalArgumentException("the explanation says " + document.explanation().cost()
+                    + " and the decisions cost " + document.cost() + " micropoints; allowed: the same");
+        Path source = Path.of(document.tune().file());
+        if (!Files.isRegularFile(source)) return head + "; its tune is not there to price it anew";
+        ReadTune read = new TuneReader().read(source, reading(Optional.of(document.tune().part())));
+        if (!read.fingerprint().equals(document.tune().sha256()))
+            throw new IllegalArgumentException("the tune " + source + " has changed since it was planned");
+        Planning planning = new Planner(Packs.of(Optional.ofNullable(packFolder)).providers())
+                .prepare(new PlanRequest(
+                        read.tune(), document.accordion(), document.player(), document.settings(), document.locks(), 1));
+        Plan again = planning.rescore(document.plan());
+        long cost = again.cost(document.player().taste());
+        if (cost != document.cost())
+            throw new IllegalArgumentException("the rules of today price it at " + ComparisonText.cost(cost)
+                    + " instead of " + ComparisonText.cost(document.cost()));
+        return head + "; priced anew: the same";
+    }
+}

@@ -1,0 +1,125 @@
+package org.mantice.app.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.mantice.Planner;
+import org.mantice.PlanRequest;
+import org.mantice.Planning;
+import org.mantice.app.text.ComparisonText;
+import org.mantice.app.text.ExplanationText;
+import org.mantice.file.PlanDocument;
+import org.mantice.file.PlanFile;
+import org.mantice.layer.Choice;
+import org.mantice.plan.Explanation;
+import org.mantice.plugin.Packs;
+import org.mantice.reading.ReadOptions;
+import org.mantice.reading.ReadTune;
+import org.mantice.reading.TuneReader;
+import org.mantice.rule.RuleSet;
+import org.mantice.tune.WrittenPlace;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Explains a plan file: the whole, or one place and what else was possible there. */
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        description = "Explains a plan, or a place of it and what else was possible there.")
+final class ExplainCommand implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "PLAN", description = "a *.plan.json")
+    private Path file;
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "MEASURE[:BEAT]", description = "a place, as in 9 or 9:2+1/8")
+    private String place;
+
+    @Option(names = "--pass", paramLabel = "N", description = "the pass to look at (${DEFAULT-VALUE})", defaultValue = "1")
+    private int pass;
+
+    @Option(names = "--tune", paramLabel = "FILE", description = "the tune, if it is no longer where the plan says")
+    private Path tune;
+
+    @Option(names = "--packs", paramLabel = "DIR", description = "folder with jars of more rules")
+    private Path packFolder;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        PlanDocument document = PlanFile.read(file).document();
+        Packs packs = Packs.of(Optional.ofNullable(packFolder));
+        PrintWriter out = spec.commandLine().getOut();
+        ExplanationText words = new ExplanationText(packs.providers(), Locale.getDefault());
+        if (place == null) {
+            out.print(words.of(document.explanation()));
+            return ManticeCommand.DONE;
+        }
+        String number = place.contains(":") ? place.substring(0, place.indexOf(':')) : place;
+        String beat = place.contains(":") ? place.substring(place.indexOf(':') + 1) : "";
+        String prefix = "pass " + pass + ", measure " + number + ", beat " + beat;
+        Explanation here = at(document.explanation(), prefix);
+        out.println(prefix.replaceFirst(", beat $", "") + ": " + ComparisonText.cost(here.cost()));
+        out.print(words.of(here));
+        return choices(document, packs, number, beat, out);
+    }
+
+    /** The part of the tree that speaks of places that begin with {@code prefix}. */
+    private static Explanation at(Explanation node, String prefix) {
+        if (node.children().isEmpty()) return node;
+        List<Explanation> kept = new ArrayList<>();
+        for (Explanation child : node.children()) {
+            if (!child.place().isEmpty()) {
+                boolean exact = !prefix.endsWith("beat ");
+                if (exact ? child.place().equals(prefix) : child.place().startsWith(prefix)) kept.add(child);
+            } else {
+                Explanation part = at(child, prefix);
+                if (!part.children().isEmpty()) kept.add(part);
+            }
+        }
+        return Explanation.sumOf(node.key(), kept);
+    }
+
+    private int choices(PlanDocument document, Packs packs, String number, String beat, PrintWriter out)
+            throws IOException {
+        Path source = tune != null ? tune : Path.of(document.tune().file());
+        if (!Files.isRegularFile(source)) {
+            out.println("What else was possible needs the tune: give it with --tune.");
+            return ManticeCommand.DONE;
+        }
+        ReadTune read = new TuneReader()
+                .read(
+                        source,
+                        document.tune().part().isEmpty()
+                                ? ReadOptions.DEFAULT
+                                : ReadOptions.ofPart(document.tune().part()));
+        if (!read.fingerprint().equals(document.tune().sha256())) {
+            spec.commandLine().getErr().println(source + ": is not the file that was planned; its fingerprint differs");
+            return ManticeCommand.SOME_FAILED;
+        }
+        Planning planning = new Planner(packs.providers())
+                .prepare(new PlanRequest(
+                        read.tune(), document.accordion(), document.player(), document.settings(), document.locks(), 1));
+        WrittenPlace at = LockWords.place(number, beat, planning.performance().tune());
+        for (RuleSet layer : RuleSet.values()) {
+            List<Choice> choices = planning.choicesAt(
+                    document.plan(), layer, document.player().taste(), document.locks(), pass, at);
+            if (choices.isEmpty()) continue;
+            out.println("possible here (" + layer.id() + ") and what each would cost more:");
+            for (Choice choice : choices.subList(0, Math.min(8, choices.size())))
+                out.println("  " + ComparisonText.cost(choice.extraCost()) + "  "
+                        + choice.decision().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " "
+                        + choice.decision().value());
+        }
+        return ManticeCommand.DONE;
+    }
+}

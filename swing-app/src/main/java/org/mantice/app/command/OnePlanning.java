@@ -1,0 +1,91 @@
+package org.mantice.app.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.mantice.Alternatives;
+import org.mantice.PlanRequest;
+import org.mantice.Planner;
+import org.mantice.Planning;
+import org.mantice.file.PlanDocument;
+import org.mantice.file.PlanFile;
+import org.mantice.layer.RuleBook;
+import org.mantice.plan.Figures;
+import org.mantice.plan.Lock;
+import org.mantice.plan.Plan;
+import org.mantice.plugin.Packs;
+import org.mantice.reading.ReadOptions;
+import org.mantice.reading.ReadTune;
+import org.mantice.reading.TuneReader;
+
+/** The main job for one file: read the tune, load accordion and player, collect the rules, plan. */
+final class OnePlanning {
+    private final String fileName;
+    private final ReadTune read;
+    private final PlanOptions options;
+    private final Packs packs;
+    private final Planning planning;
+    private final Alternatives alternatives;
+
+    private OnePlanning(String fileName, ReadTune read, PlanOptions options, Packs packs, int count) {
+        this.fileName = fileName;
+        this.read = read;
+        this.options = options;
+        this.packs = packs;
+        Planner planner = options.planner(packs);
+        List<Lock> locks = new ArrayList<>();
+        for (String words : options.locks()) locks.add(LockWords.read(words, read.tune()));
+        PlanRequest request = new PlanRequest(
+                read.tune(), options.accordion(), options.player(), options.settings(read.tune()), locks, count);
+        this.planning = planner.prepare(request);
+        this.alternatives = planning.alternatives(
+                request.player().taste(), locks, count, plan -> {}, () -> Thread.currentThread().isInterrupted());
+    }
+
+    /** @param bytes the file's content; its name is only for messages */
+    static OnePlanning of(String fileName, byte[] bytes, PlanOptions options, Packs packs, int count) {
+        ReadOptions reading = options.part().map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
+        return new OnePlanning(fileName, new TuneReader().read(fileName, bytes, reading), options, packs, count);
+    }
+
+    ReadTune read() {
+        return read;
+    }
+
+    Planning planning() {
+        return planning;
+    }
+
+    Alternatives alternatives() {
+        return alternatives;
+    }
+
+    PlanFile file(Plan plan) {
+        PlanRequest request = planning.request();
+        PlanDocument document = new PlanDocument(
+                "0.1.0",
+                new PlanDocument.TuneSource(
+                        read.tune().title(), fileName, read.fingerprint(), options.part().orElse("")),
+                request.settings(),
+                request.accordion(),
+                request.player(),
+                packsUsed(),
+                request.locks(),
+                plan,
+                Figures.of(plan, planning.performance()),
+                planning.explain(plan, request.player().taste()));
+        return PlanFile.of(document, planning.performance());
+    }
+
+    private List<PlanDocument.PackUsed> packsUsed() {
+        List<PlanDocument.PackUsed> used = new ArrayList<>();
+        for (Packs.Pack pack : packs.packs()) {
+            List<String> rules = planning.rules().entries().stream()
+                    .filter(entry -> entry.provider() == pack.provider())
+                    .map(RuleBook.Entry::id)
+                    .toList();
+            used.add(new PlanDocument.PackUsed(
+                    pack.provider().id(), pack.provider().version(), pack.origin(), rules));
+        }
+        return used;
+    }
+}

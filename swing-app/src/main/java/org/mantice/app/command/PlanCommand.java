@@ -1,0 +1,184 @@
+package org.mantice.app.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.mantice.Alternatives;
+import org.mantice.fault.ManticeException;
+import org.mantice.file.PlanFile;
+import org.mantice.layer.RuleFailureException;
+import org.mantice.plan.Plan;
+import org.mantice.plugin.Packs;
+import org.mantice.reading.ReadLimits;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans tunes, several at once on all cores; one bad file never stops the rest. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "Plans tunes and compares the best plans.")
+final class PlanCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "TUNE|FOLDER", arity = "1..*", description = "MusicXML files, or folders of them")
+    private List<Path> given = new ArrayList<>();
+
+    @Mixin
+    private PlanOptions options;
+
+    @Option(
+            names = "--alternatives",
+            paramLabel = "N",
+            defaultValue = "3",
+            description = "how many plans to compare, 1 to 12 (${DEFAULT-VALUE})")
+    private int alternatives;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "writes each plan as a file into this folder")
+    private Path out;
+
+    @Option(names = "--json", description = "prints the best plan of each tune as JSON, one document after the other")
+    private boolean json;
+
+    @Option(names = "--details", description = "also prints the best plan measure by measure")
+    private boolean details;
+
+    @Spec
+    private CommandSpec spec;
+
+    /** What became of one file. */
+    private record Result(String text, String problem, boolean playable) {}
+
+    @Override
+    public Integer call() throws Exception {
+        if (alternatives < 1 || alternatives > 12)
+            throw new IllegalArgumentException("alternatives is " + alternatives + "; allowed: 1 to 12");
+        options.accordion();
+        options.player();
+        List<Path> files = TuneFiles.in(given);
+        Packs packs = options.foundPacks();
+        options.planner(packs);
+        PrintWriter err = spec.commandLine().getErr();
+        for (Packs.Problem problem : packs.problems()) err.println(problem.origin() + ": " + problem.message());
+        if (out != null) Files.createDirectories(out);
+        Map<Path, Result> results = planAll(files, packs);
+        return report(results);
+    }
+
+    private Map<Path, Result> planAll(List<Path> files, Packs packs) throws InterruptedException {
+        Map<Path, String> names = planNames(files);
+        ProgressLine progress = new ProgressLine(files.size(), spec.commandLine().getErr());
+        AtomicInteger done = new AtomicInteger();
+        ExecutorService workers =
+                Executors.newFixedThreadPool(Math.max(1, Math.min(files.size(), Runtime.getRuntime().availableProcessors())));
+        try {
+            Map<Path, Future<Result>> futures = new LinkedHashMap<>();
+            for (Path file : names.keySet())
+                futures.put(file, workers.submit(() -> {
+                    Result result = plan(file, names.get(file), packs);
+                    progress.show(done.incrementAndGet());
+                    return result;
+                }));
+            Map<Path, Result> results = new LinkedHashMap<>();
+            for (Map.Entry<Path, Future<Result>> future : futures.entrySet())
+                results.put(future.getKey(), resultOf(future.getKey(), future.getValue()));
+            return results;
+        } finally {
+            workers.shutdownNow();
+            progress.clear();
+        }
+    }
+
+    private static Result resultOf(Path file, Future<Result> future) throws InterruptedException {
+        try {
+            return future.get();
+        } catch (ExecutionException e) {
+            Throwable cause = e.getCause();
+            if (cause instanceof VirtualMachineError error && !(error instanceof OutOfMemoryError)
+                    && !(error instanceof StackOverflowError)) throw error;
+            return new Result("", file + ": the program failed: " + ManticeCommand.oneLine(String.valueOf(cause)), false);
+        }
+    }
+
+    /** File names without folders and endings; names that would meet get a number. */
+    private static Map<Path, String> planNames(List<Path> files) {
+        Map<Path, String> names = new LinkedHashMap<>();
+        for (Path file : files) {
+            String base = file.getFileName().toString().replaceFirst("\\.[A-Za-z0-9]{1,9}$", "");
+            String name = base;
+            int copy = 2;
+            while (names.containsValue(name)) name = base + "-" + copy++;
+            names.put(file, name);
+        }
+        return names;
+    }
+
+    private Result plan(Path file, String name, Packs packs) throws IOException {
+        try {
+            OnePlanning job = OnePlanning.of(file.toString(), bytes(file), options, packs, alternatives);
+            if (!(job.alternatives() instanceof Alternatives.Found found))
+                return new Result(json ? "" : new PlanText(job).text(details), "", false);
+            if (out != null) write(job, name, found.plans());
+            return new Result(json ? job.file(found.best()).json() : new PlanText(job).text(details), "", true);
+        } catch (ManticeException e) {
+            return new Result("", ManticeCommand.oneLine(e.getMessage()), false);
+        } catch (RuleFailureException e) {
+            return new Result(
+                    "", file + ": " + ManticeCommand.oneLine(e.getMessage()) + "; --without " + e.ruleId() + " goes on without it", false);
+        } catch (IllegalArgumentException e) {
+            return new Result("", file + ": " + ManticeCommand.oneLine(e.getMessage()), false);
+        }
+    }
+
+    static byte[] bytes(Path file) throws IOException {
+        if (!Files.exists(file)) throw new IllegalArgumentException("there is no such file");
+        if (!Files.isRegularFile(file)) throw new IllegalArgumentException("is not a file");
+        try (var in = Files.newInputStream(file)) {
+            return in.readNBytes(ReadLimits.FILE_BYTES + 1);
+        }
+    }
+
+    private void write(OnePlanning job, String name, List<Plan> plans) throws IOException {
+        for (int i = 0; i < plans.size(); i++) {
+            String ending = plans.size() == 1 ? "" : "-" + (i + 1);
+            job.file(plans.get(i)).write(out.resolve(name + ending + PlanFile.SUFFIX));
+        }
+    }
+
+    private int report(Map<Path, Result> results) {
+        PrintWriter plain = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        int failed = 0;
+        int unplayable = 0;
+        boolean first = true;
+        for (Result result : results.values()) {
+            if (!result.problem().isEmpty()) {
+                err.println(result.problem());
+                failed++;
+                continue;
+            }
+            if (!result.playable()) unplayable++;
+            if (!first && !json) plain.println();
+            plain.print(result.text());
+            first = false;
+        }
+        plain.flush();
+        if (results.size() > 1)
+            err.println(results.size() + " tunes: " + (results.size() - failed - unplayable) + " planned, " + unplayable
+                    + " not playable as asked, " + failed + " could not be read or planned");
+        return failed + unplayable > 0 ? ManticeCommand.SOME_FAILED : ManticeCommand.DONE;
+    }
+}

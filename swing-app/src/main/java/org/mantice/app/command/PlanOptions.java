@@ -1,0 +1,130 @@
+package org.mantice.app.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.mantice.Planner;
+import org.mantice.instrument.Accordion;
+import org.mantice.layer.RuleBook;
+import org.mantice.performance.Settings;
+import org.mantice.performance.SettingsBuilder;
+import org.mantice.player.Player;
+import org.mantice.player.Taste;
+import org.mantice.plugin.Packs;
+import org.mantice.tune.Loudness;
+import org.mantice.tune.Tune;
+import picocli.CommandLine.Option;
+
+/** What every verb that plans may be told. */
+final class PlanOptions {
+    @Option(
+            names = "--accordion",
+            paramLabel = "PRESET|FILE",
+            defaultValue = "full-41-key-120-bass",
+            description = "preset or *.accordion.json (${DEFAULT-VALUE})")
+    private String accordion;
+
+    @Option(
+            names = "--player",
+            paramLabel = "PRESET|FILE",
+            defaultValue = "medium-hand",
+            description = "preset or *.player.json (${DEFAULT-VALUE})")
+    private String player;
+
+    @Option(
+            names = "--tempo",
+            paramLabel = "BPM",
+            description = "felt beats a minute at the start: quarters in 3/4, dotted quarters in 6/8")
+    private Integer tempo;
+
+    @Option(names = "--times", paramLabel = "N", description = "times through the whole tune, 1 to 20")
+    private Integer times;
+
+    @Option(names = "--transpose", paramLabel = "SEMITONES", description = "-11 to 11")
+    private Integer transpose;
+
+    @Option(names = "--loudness", paramLabel = "ppp..fff", description = "where nothing is written")
+    private String loudness;
+
+    @Option(names = "--packs", paramLabel = "DIR", description = "folder with jars of more rules; code in a jar is code")
+    private Path packs;
+
+    @Option(
+            names = "--without",
+            paramLabel = "RULE",
+            description = "go on without this rule, as if its pack did not have it; may be repeated")
+    private List<String> without = new ArrayList<>();
+
+    @Option(
+            names = "--weight",
+            paramLabel = "RULE=PERMILLE",
+            description = "how much a rule counts against its default of 1000; may be repeated")
+    private List<String> weights = new ArrayList<>();
+
+    @Option(
+            names = "--lock",
+            paramLabel = "WHAT",
+            description = "a decision that every plan keeps: register=ID, octave=N, turn@MEASURE:BEAT=yes|no, "
+                    + "finger@MEASURE:BEAT=1..5; pass2: before it limits it to pass 2; may be repeated")
+    private List<String> locks = new ArrayList<>();
+
+    @Option(
+            names = "--part",
+            paramLabel = "PART",
+            description = "the part with the melody: its id, name or number, instead of the one chosen by rule")
+    private String part;
+
+    Optional<String> part() {
+        return Optional.ofNullable(part);
+    }
+
+    List<String> locks() {
+        return locks;
+    }
+
+    Accordion accordion() {
+        return Profiles.accordion(accordion);
+    }
+
+    Player player() {
+        Player given = Profiles.player(player);
+        Taste taste = given.taste();
+        for (String weight : weights) {
+            int equals = weight.indexOf('=');
+            if (equals < 1 || !weight.substring(equals + 1).matches("\\d{1,6}"))
+                throw new IllegalArgumentException("weight is " + weight + "; allowed: RULE=PERMILLE, as in variation.growing=500");
+            taste = taste.with(weight.substring(0, equals), Integer.parseInt(weight.substring(equals + 1)));
+        }
+        return new Player(
+                given.id(),
+                given.name(),
+                given.handSpanTenths(),
+                given.bassMethod(),
+                given.jumps(),
+                given.mayTurnInHeldNote(),
+                taste);
+    }
+
+    Packs foundPacks() {
+        return Packs.of(Optional.ofNullable(packs));
+    }
+
+    Planner planner(Packs found) {
+        RuleBook book = RuleBook.of(found.providers());
+        for (String rule : without) book = book.without(rule);
+        return new Planner(book);
+    }
+
+    Settings settings(Tune tune) {
+        SettingsBuilder settings = SettingsBuilder.of(tune);
+        if (tempo != null) settings.beatsPerMinute(tempo);
+        if (times != null) settings.timesThrough(times);
+        if (transpose != null) settings.transposition(transpose);
+        if (loudness != null)
+            settings.loudness(Loudness.ofMark(loudness)
+                    .orElseThrow(() ->
+                            new IllegalArgumentException("loudness is " + loudness + "; allowed: ppp, pp, p, mp, mf, f, ff, fff")));
+        return settings.build();
+    }
+}

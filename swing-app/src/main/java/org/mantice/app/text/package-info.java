@@ -1,0 +1,2 @@
+/** Plans, comparisons and explanations as plain text for the command line. */
+package org.mantice.app.text;
