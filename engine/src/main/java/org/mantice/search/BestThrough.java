@@ -24,7 +24,7 @@ public final class BestThrough {
         concessions = graph.hasConcessions() ? new long[graph.states()] : null;
         Arrays.fill(cost, CostToGo.UNREACHABLE);
         for (int state = 0; state < graph.states(0); state++) {
-            if (!toGo.reachesEnd(state)) continue;
+            if (!toGo.reachesEnd(0, state)) continue;
             cost[state] = graph.nodeCost[0][state];
             if (concessions != null) concessions[state] = graph.nodeConcessions(0, state);
         }
@@ -54,13 +54,13 @@ public final class BestThrough {
     public Optional<Score> state(int stage, int state) {
         graph.checkState(stage, state);
         int index = graph.offset[stage] + state;
-        if (!isReached(index)) return Optional.empty();
+        if (!isReached(stage, state)) return Optional.empty();
         long own = graph.nodeCost[stage][state];
-        if (concessions == null) return Optional.of(new Score(0, cost[index] + toGo.cost[index] - own));
+        if (concessions == null) return Optional.of(new Score(0, cost[index] + toGo.cost[stage][state] - own));
         // Packed counts add and subtract like numbers as long as no level overflows, which add checks.
         long before = concessions[index] - graph.nodeConcessions(stage, state);
         return Optional.of(new Score(
-                graph.scale().add(before, toGo.concessions[index]), cost[index] + toGo.cost[index] - own));
+                graph.scale().add(before, toGo.concessions[stage][state]), cost[index] + toGo.cost[stage][state] - own));
     }
 
     /**
@@ -74,33 +74,33 @@ public final class BestThrough {
         if (edge < moves.firstEdge(source) || edge >= moves.endEdge(source))
             throw new IllegalArgumentException("edge from state " + source + " of stage " + stage + " is " + edge
                     + "; allowed: " + moves.firstEdge(source) + " to " + (moves.endEdge(source) - 1));
-        int from = graph.offset[stage] + source;
-        int to = graph.offset[stage + 1] + moves.target[edge];
-        if (!isReached(from) || !toGo.reachesEnd(to)) return Optional.empty();
-        return Optional.of(new Score(edgeConcessions(from, moves, edge, to), edgeCost(from, moves, edge, to)));
+        if (!isReached(stage, source) || !toGo.reachesEnd(stage + 1, moves.target[edge])) return Optional.empty();
+        return Optional.of(new Score(edgeConcessions(stage, source, edge), edgeCost(stage, source, edge)));
     }
 
     /** Whether a best path by this edge concedes as little as the best of all and costs at most {@code limit}. */
     boolean isWithin(int stage, int source, int edge, long leastConcessions, long limit) {
+        int to = graph.transition[stage].target[edge];
+        if (!isReached(stage, source) || !toGo.reachesEnd(stage + 1, to)) return false;
+        if (edgeCost(stage, source, edge) > limit) return false;
+        return concessions == null || edgeConcessions(stage, source, edge) == leastConcessions;
+    }
+
+    private boolean isReached(int stage, int state) {
+        return cost[graph.offset[stage] + state] < CostToGo.UNREACHABLE && toGo.reachesEnd(stage, state);
+    }
+
+    private long edgeCost(int stage, int source, int edge) {
         Transition moves = graph.transition[stage];
-        int from = graph.offset[stage] + source;
-        int to = graph.offset[stage + 1] + moves.target[edge];
-        if (!isReached(from) || !toGo.reachesEnd(to) || edgeCost(from, moves, edge, to) > limit) return false;
-        return concessions == null || edgeConcessions(from, moves, edge, to) == leastConcessions;
+        return cost[graph.offset[stage] + source] + moves.cost[edge] + toGo.cost[stage + 1][moves.target[edge]];
     }
 
-    private boolean isReached(int index) {
-        return cost[index] < CostToGo.UNREACHABLE && toGo.reachesEnd(index);
-    }
-
-    private long edgeCost(int from, Transition moves, int edge, int to) {
-        return cost[from] + moves.cost[edge] + toGo.cost[to];
-    }
-
-    private long edgeConcessions(int from, Transition moves, int edge, int to) {
+    private long edgeConcessions(int stage, int source, int edge) {
         if (concessions == null) return ConcessionScale.NONE;
+        Transition moves = graph.transition[stage];
         ConcessionScale scale = graph.scale();
-        return scale.add(scale.add(concessions[from], moves.concessions(edge)), toGo.concessions[to]);
+        long before = scale.add(concessions[graph.offset[stage] + source], moves.concessions(edge));
+        return scale.add(before, toGo.concessions[stage + 1][moves.target[edge]]);
     }
 
     private void fill(int stage) {
@@ -116,7 +116,7 @@ public final class BestThrough {
             }
         }
         for (int state = 0; state < graph.states(stage + 1); state++) {
-            boolean reached = cost[next + state] < CostToGo.UNREACHABLE && toGo.reachesEnd(next + state);
+            boolean reached = cost[next + state] < CostToGo.UNREACHABLE && toGo.reachesEnd(stage + 1, state);
             cost[next + state] = reached ? cost[next + state] + graph.nodeCost[stage + 1][state] : CostToGo.UNREACHABLE;
         }
     }
@@ -130,7 +130,7 @@ public final class BestThrough {
             if (cost[base + source] >= CostToGo.UNREACHABLE) continue;
             for (int edge = moves.start[source]; edge < moves.start[source + 1]; edge++) {
                 int to = next + moves.target[edge];
-                if (!toGo.reachesEnd(to)) continue;
+                if (!toGo.reachesEnd(stage + 1, moves.target[edge])) continue;
                 long given = scale.add(scale.add(concessions[base + source], moves.concessions(edge)),
                         graph.nodeConcessions(stage + 1, moves.target[edge]));
                 long one = cost[base + source] + moves.cost[edge] + graph.nodeCost[stage + 1][moves.target[edge]];

@@ -13,49 +13,47 @@ final class CostToGo {
     static final long UNREACHABLE = Long.MAX_VALUE / 2;
 
     final LayeredGraph graph;
-    final long[] cost;
-    /** Least concessions to go by state; null when the graph has none. */
-    final long[] concessions;
-    final int[] next;
-
-    private final BitSet[] masks;
+    /** By stage and state; many arrays of moderate size, which the garbage collector takes more lightly than one. */
+    final long[][] cost;
+    /** Least concessions to go by stage and state; null when the graph has none. */
+    final long[][] concessions;
+    final int[][] next;
 
     CostToGo(LayeredGraph graph, Restriction restriction, BooleanSupplier cancelled) {
         this.graph = graph;
-        this.masks = restriction.masks(graph);
-        this.cost = new long[graph.states()];
-        this.concessions = graph.hasConcessions() ? new long[graph.states()] : null;
-        this.next = new int[graph.states()];
-        Arrays.fill(next, -1);
+        this.cost = new long[graph.stages()][];
+        this.concessions = graph.hasConcessions() ? new long[graph.stages()][] : null;
+        this.next = new int[graph.stages()][];
+        BitSet[] masks = restriction.masks(graph);
         for (int stage = graph.stages() - 1; stage >= 0; stage--) {
             Cancellation.check(cancelled);
+            next[stage] = new int[graph.states(stage)];
             if (stage == graph.stages() - 1) fillLast(stage);
             else if (concessions == null) fill(stage);
             else fillConceding(stage);
-            if (masks[stage] != null) forbid(stage);
+            if (masks[stage] != null) forbid(stage, masks[stage]);
         }
     }
 
-    boolean reachesEnd(int index) {
-        return cost[index] < UNREACHABLE;
+    boolean reachesEnd(int stage, int state) {
+        return cost[stage][state] < UNREACHABLE;
     }
 
     /** What taking {@code edge} from a state costs more than the best way on, or {@link #UNREACHABLE}. */
     long detour(int stage, int source, int edge) {
         Transition moves = graph.transition[stage];
-        int from = graph.offset[stage] + source;
-        int to = graph.offset[stage + 1] + moves.target[edge];
-        if (cost[to] >= UNREACHABLE) return UNREACHABLE;
-        if (concessions != null && conceded(moves, stage, source, edge, to) != concessions[from]) return UNREACHABLE;
-        return moves.cost[edge] + cost[to] - (cost[from] - graph.nodeCost[stage][source]);
+        int to = moves.target[edge];
+        if (!reachesEnd(stage + 1, to)) return UNREACHABLE;
+        if (concessions != null && conceded(moves, stage, source, edge) != concessions[stage][source]) return UNREACHABLE;
+        return moves.cost[edge] + cost[stage + 1][to] - (cost[stage][source] - graph.nodeCost[stage][source]);
     }
 
     private void fillLast(int stage) {
-        int base = graph.offset[stage];
-        long[] nodes = graph.nodeCost[stage];
-        System.arraycopy(nodes, 0, cost, base, nodes.length);
-        if (graph.nodeConcessions[stage] != null)
-            System.arraycopy(graph.nodeConcessions[stage], 0, concessions, base, nodes.length);
+        cost[stage] = graph.nodeCost[stage].clone();
+        Arrays.fill(next[stage], -1);
+        if (concessions == null) return;
+        long[] own = graph.nodeConcessions[stage];
+        concessions[stage] = own == null ? new long[graph.states(stage)] : own.clone();
     }
 
     private void fill(int stage) {
@@ -64,62 +62,60 @@ final class CostToGo {
         int[] target = moves.target;
         long[] edgeCost = moves.cost;
         long[] nodes = graph.nodeCost[stage];
-        long[] toGo = cost;
-        int base = graph.offset[stage];
-        int nextBase = graph.offset[stage + 1];
+        long[] ahead = cost[stage + 1];
+        long[] here = new long[nodes.length];
+        int[] to = next[stage];
         for (int state = 0; state < nodes.length; state++) {
             long best = UNREACHABLE;
             int arg = -1;
             for (int edge = start[state], end = start[state + 1]; edge < end; edge++) {
-                long one = edgeCost[edge] + toGo[nextBase + target[edge]];
+                long one = edgeCost[edge] + ahead[target[edge]];
                 if (one < best) {
                     best = one;
                     arg = target[edge];
                 }
             }
-            toGo[base + state] = arg < 0 ? UNREACHABLE : best + nodes[state];
-            next[base + state] = arg;
+            here[state] = arg < 0 ? UNREACHABLE : best + nodes[state];
+            to[state] = arg;
         }
+        cost[stage] = here;
     }
 
     private void fillConceding(int stage) {
         Transition moves = graph.transition[stage];
-        int base = graph.offset[stage];
-        int nextBase = graph.offset[stage + 1];
+        cost[stage] = new long[graph.states(stage)];
+        concessions[stage] = new long[graph.states(stage)];
         for (int state = 0; state < graph.states(stage); state++) {
             long best = UNREACHABLE;
             long least = Long.MAX_VALUE;
             int arg = -1;
             for (int edge = moves.start[state]; edge < moves.start[state + 1]; edge++) {
-                int to = nextBase + moves.target[edge];
-                if (cost[to] >= UNREACHABLE) continue;
-                long given = conceded(moves, stage, state, edge, to);
-                long one = moves.cost[edge] + cost[to];
+                if (!reachesEnd(stage + 1, moves.target[edge])) continue;
+                long given = conceded(moves, stage, state, edge);
+                long one = moves.cost[edge] + cost[stage + 1][moves.target[edge]];
                 if (given > least || given == least && one >= best) continue;
                 least = given;
                 best = one;
                 arg = moves.target[edge];
             }
-            cost[base + state] = arg < 0 ? UNREACHABLE : best + graph.nodeCost[stage][state];
-            concessions[base + state] = arg < 0 ? ConcessionScale.NONE : least;
-            next[base + state] = arg;
+            cost[stage][state] = arg < 0 ? UNREACHABLE : best + graph.nodeCost[stage][state];
+            concessions[stage][state] = arg < 0 ? ConcessionScale.NONE : least;
+            next[stage][state] = arg;
         }
     }
 
     /** Concessions from a state on, its own included, if it goes on by {@code edge}. */
-    private long conceded(Transition moves, int stage, int source, int edge, int to) {
+    private long conceded(Transition moves, int stage, int source, int edge) {
         ConcessionScale scale = graph.scale();
-        long given = scale.add(moves.concessions(edge), concessions[to]);
+        long given = scale.add(moves.concessions(edge), concessions[stage + 1][moves.target[edge]]);
         long[] own = graph.nodeConcessions[stage];
         return own == null ? given : scale.add(own[source], given);
     }
 
-    private void forbid(int stage) {
-        int base = graph.offset[stage];
-        for (int state = masks[stage].nextClearBit(0); state < graph.states(stage);
-                state = masks[stage].nextClearBit(state + 1)) {
-            cost[base + state] = UNREACHABLE;
-            next[base + state] = -1;
+    private void forbid(int stage, BitSet mask) {
+        for (int state = mask.nextClearBit(0); state < graph.states(stage); state = mask.nextClearBit(state + 1)) {
+            cost[stage][state] = UNREACHABLE;
+            next[stage][state] = -1;
         }
     }
 }

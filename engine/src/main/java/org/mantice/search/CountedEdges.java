@@ -39,7 +39,7 @@ final class CountedEdges {
             Cancellation.check(cancelled);
             for (int state = 0; state < graph.states(stage); state++) {
                 start[graph.offset[stage] + state] = edges;
-                if (!paths.toGo().reachesEnd(graph.offset[stage] + state)) continue;
+                if (!paths.toGo().reachesEnd(stage, state)) continue;
                 if (stage == graph.stages() - 1) add(stage, state, -1, 0);
                 else addEdges(through, stage, state, limit);
             }
@@ -67,8 +67,8 @@ final class CountedEdges {
     private boolean[] mayStart(CostToGo toGo) {
         boolean[] may = new boolean[graph.states(0)];
         for (int state = 0; state < may.length; state++)
-            may[state] = toGo.reachesEnd(state)
-                    && (toGo.concessions == null || toGo.concessions[state] == leastConcessions);
+            may[state] = toGo.reachesEnd(0, state)
+                    && (toGo.concessions == null || toGo.concessions[0][state] == leastConcessions);
         return may;
     }
 

@@ -29,8 +29,8 @@ public final class ShortestPaths implements Iterable<Path> {
     private final CostToGo toGo;
     private final int firstState;
     /** Heaps of sidetracks along the best way on, by state; made on demand. */
-    private Sidetrack[] heap;
-    private boolean[] heapMade;
+    private Sidetrack[][] heap;
+    private boolean[][] heapMade;
 
     private ShortestPaths(LayeredGraph graph, Restriction restriction, BooleanSupplier cancelled) {
         this.graph = graph;
@@ -105,7 +105,7 @@ public final class ShortestPaths implements Iterable<Path> {
     /** The cost of the best path on from a state, its own included; empty where none leads to the last stage. */
     public OptionalLong costFrom(int stage, int state) {
         graph.checkState(stage, state);
-        long cost = toGo.cost[graph.offset[stage] + state];
+        long cost = toGo.cost[stage][state];
         return cost < CostToGo.UNREACHABLE ? OptionalLong.of(cost) : OptionalLong.empty();
     }
 
@@ -128,12 +128,12 @@ public final class ShortestPaths implements Iterable<Path> {
         int[] states = new int[graph.stages()];
         states[0] = firstState;
         followBest(states, 0);
-        return new Path(states, toGo.cost[firstState], concessionsFrom(firstState));
+        return new Path(states, toGo.cost[0][firstState], concessionsFrom(firstState));
     }
 
     /** Fills {@code states} after {@code stage} with the best way on. */
     void followBest(int[] states, int stage) {
-        for (int at = stage; at + 1 < states.length; at++) states[at + 1] = toGo.next[graph.offset[at] + states[at]];
+        for (int at = stage; at + 1 < states.length; at++) states[at + 1] = toGo.next[at][states[at]];
     }
 
     /** The sidetracks off the choice of the first state and the best way on from it; null if there is none. */
@@ -144,24 +144,33 @@ public final class ShortestPaths implements Iterable<Path> {
 
     /** The sidetracks off the best way on from a state that reaches the end; null if there is none. */
     Sidetrack heapFrom(int stage, int state) {
+        int stages = graph.stages();
         if (heap == null) {
-            heap = new Sidetrack[graph.states()];
-            heapMade = new boolean[graph.states()];
+            heap = new Sidetrack[stages][];
+            heapMade = new boolean[stages][];
         }
         int at = stage;
-        int[] way = new int[graph.stages() - stage];
-        way[0] = state;
-        while (at + 1 < graph.stages() && !heapMade[graph.offset[at] + way[at - stage]]) {
-            way[at + 1 - stage] = toGo.next[graph.offset[at] + way[at - stage]];
+        int[] way = new int[stages];
+        way[at] = state;
+        while (at + 1 < stages && !isHeapMade(at, way[at])) {
+            way[at + 1] = toGo.next[at][way[at]];
             at++;
         }
-        Sidetrack below = heap[graph.offset[at] + way[at - stage]];
+        Sidetrack below = isHeapMade(at, way[at]) ? heap[at][way[at]] : null;
         while (--at >= stage) {
-            below = Sidetrack.merge(nextSidetrack(at, way[at - stage], 0, -1), below);
-            heap[graph.offset[at] + way[at - stage]] = below;
-            heapMade[graph.offset[at] + way[at - stage]] = true;
+            below = Sidetrack.merge(nextSidetrack(at, way[at], 0, -1), below);
+            if (heap[at] == null) {
+                heap[at] = new Sidetrack[graph.states(at)];
+                heapMade[at] = new boolean[graph.states(at)];
+            }
+            heap[at][way[at]] = below;
+            heapMade[at][way[at]] = true;
         }
         return below;
+    }
+
+    private boolean isHeapMade(int stage, int state) {
+        return heapMade[stage] != null && heapMade[stage][state];
     }
 
     /**
@@ -171,7 +180,7 @@ public final class ShortestPaths implements Iterable<Path> {
     Sidetrack nextSidetrack(int stage, int source, long afterDetour, int afterTarget) {
         if (stage < 0) return nextFirstState(afterDetour, afterTarget);
         Transition moves = graph.transition[stage];
-        int best = toGo.next[graph.offset[stage] + source];
+        int best = toGo.next[stage][source];
         long least = CostToGo.UNREACHABLE;
         int target = -1;
         for (int edge = moves.start[source]; edge < moves.start[source + 1]; edge++) {
@@ -190,9 +199,9 @@ public final class ShortestPaths implements Iterable<Path> {
         long least = CostToGo.UNREACHABLE;
         int target = -1;
         for (int state = 0; state < graph.states(0); state++) {
-            if (state == firstState || !toGo.reachesEnd(state)) continue;
+            if (state == firstState || !toGo.reachesEnd(0, state)) continue;
             if (concessionsFrom(state) != concessionsFrom(firstState)) continue;
-            long detour = toGo.cost[state] - toGo.cost[firstState];
+            long detour = toGo.cost[0][state] - toGo.cost[0][firstState];
             if (detour < least && isAfter(detour, state, afterDetour, afterTarget)) {
                 least = detour;
                 target = state;
@@ -206,16 +215,16 @@ public final class ShortestPaths implements Iterable<Path> {
     }
 
     private long concessionsFrom(int state) {
-        return toGo.concessions == null ? ConcessionScale.NONE : toGo.concessions[state];
+        return toGo.concessions == null ? ConcessionScale.NONE : toGo.concessions[0][state];
     }
 
     private int bestFirstState() {
         int best = -1;
         for (int state = 0; state < graph.states(0); state++) {
-            if (!toGo.reachesEnd(state)) continue;
+            if (!toGo.reachesEnd(0, state)) continue;
             if (best < 0
                     || concessionsFrom(state) < concessionsFrom(best)
-                    || concessionsFrom(state) == concessionsFrom(best) && toGo.cost[state] < toGo.cost[best])
+                    || concessionsFrom(state) == concessionsFrom(best) && toGo.cost[0][state] < toGo.cost[0][best])
                 best = state;
         }
         return best;

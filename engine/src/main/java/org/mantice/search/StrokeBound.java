@@ -22,8 +22,10 @@ final class StrokeBound {
     /** Steps of the innermost loop that are worth a finer grouping. Estimate: 60 ms. */
     private static final long WORTHWHILE_STEPS = 60_000_000;
 
-    /** Finer groups than this seldom save any label. Estimate. */
-    private static final int MOST_GROUPS = 800;
+    /** Finer groups than these seldom save any label: the longer the plan, the more rounding adds up. Estimates. */
+    private static final int MOST_GROUPS = 1_600;
+
+    private static final int GROUPS_PER_THREE_PLACES = 4;
 
     private final StrokeTables tables;
     private final boolean giving;
@@ -76,6 +78,10 @@ final class StrokeBound {
         for (int start = 0; start < startCost.length; start++) fillStart(start);
     }
 
+    int groups() {
+        return groups;
+    }
+
     /** Least cost after a move that ended at {@code level} with so many differences still missing. */
     long cost(int move, int missing, int level) {
         return cost[row(move, missing) + groupOf[level]];
@@ -107,7 +113,8 @@ final class StrokeBound {
     private int groupsWanted() {
         long rows = 2L * tables.strokes() * depth * (giving ? 2 : 1);
         long steps = 2L * tables.pairCost.length * depth * (giving ? 2 : 1);
-        long worthwhile = Math.min(MOST_GROUPS, WORTHWHILE_STEPS / Math.max(1, steps));
+        long useful = Math.min(MOST_GROUPS, GROUPS_PER_THREE_PLACES * (tables.places / 3L));
+        long worthwhile = Math.min(useful, WORTHWHILE_STEPS / Math.max(1, steps));
         return (int) Math.max(1, Math.min(Math.max(tables.cells, worthwhile), LARGEST_TABLE / Math.max(1, rows)));
     }
 

@@ -54,6 +54,11 @@ public final class StrokeSearch {
         return new Run(query, true).answer();
     }
 
+    /** Number of groups of levels that the bound tells apart, where nothing gives way. */
+    public int levelGroups() {
+        return plainBound(false, Cancellation.NEVER).groups();
+    }
+
     /** The bound that all queries share, made when it is first needed. */
     private synchronized StrokeBound plainBound(boolean giving, BooleanSupplier cancelled) {
         int index = giving ? 1 : 0;
