@@ -56,11 +56,11 @@ public final class BestThrough {
         int index = graph.offset[stage] + state;
         if (!isReached(stage, state)) return Optional.empty();
         long own = graph.nodeCost[stage][state];
-        if (concessions == null) return Optional.of(new Score(0, cost[index] + toGo.cost[stage][state] - own));
+        long total = cost[index] + toGo.cost[stage][state] - own;
+        if (concessions == null) return Optional.of(new Score(ConcessionScale.NONE, total));
         // Packed counts add and subtract like numbers as long as no level overflows, which add checks.
         long before = concessions[index] - graph.nodeConcessions(stage, state);
-        return Optional.of(new Score(
-                graph.scale().add(before, toGo.concessions[stage][state]), cost[index] + toGo.cost[stage][state] - own));
+        return Optional.of(new Score(graph.scale().add(before, toGo.concessions[stage][state]), total));
     }
 
     /**

@@ -44,7 +44,8 @@ final class CostToGo {
         Transition moves = graph.transition[stage];
         int to = moves.target[edge];
         if (!reachesEnd(stage + 1, to)) return UNREACHABLE;
-        if (concessions != null && conceded(moves, stage, source, edge) != concessions[stage][source]) return UNREACHABLE;
+        if (concessions != null && conceded(moves, stage, source, edge) != concessions[stage][source])
+            return UNREACHABLE;
         return moves.cost[edge] + cost[stage + 1][to] - (cost[stage][source] - graph.nodeCost[stage][source]);
     }
 
