@@ -13,7 +13,7 @@ final class FourOnBlack implements Rule<FingerPair> {
     private static final RuleInfo INFO = RuleInfo.of(
             "fingering.four-on-black", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, rule 9; price estimate");
 
-    private static final long PRICE = 150;
+    private static final long PRICE = 120;
 
     @Override
     public RuleInfo info() {
