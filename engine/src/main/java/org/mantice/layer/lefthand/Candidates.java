@@ -72,7 +72,9 @@ final class Candidates {
 
     /** The chord's rows and notes, whichever of equal buttons is meant. */
     private static List<String> shape(ButtonChoice choice) {
-        return choice.chord().stream().map(button -> button.row().ordinal() + " " + button.rootPitchClass()).toList();
+        return choice.chord().stream()
+                .map(button -> button.row().ordinal() + " " + button.rootPitchClass())
+                .toList();
     }
 
     private static Candidate bass(ButtonChoice choice) {
@@ -119,8 +121,8 @@ final class Candidates {
             ButtonChoice choice, boolean bass, boolean chord, boolean usual, boolean otherNames) {
         List<String> words = new ArrayList<>();
         for (Substitution reason : choice.substitutions())
-            if ((ABOUT_BASS.contains(reason) ? bass : chord) && (otherNames || reason != Substitution.ENHARMONIC_COLUMN))
-                words.add(reason.text());
+            if ((ABOUT_BASS.contains(reason) ? bass : chord)
+                    && (otherNames || reason != Substitution.ENHARMONIC_COLUMN)) words.add(reason.text());
         if (!usual) words.add(NOT_FIRST);
         return words;
     }
@@ -130,7 +132,9 @@ final class Candidates {
         for (ButtonChoice choice : choices(chord)) {
             if (choice.bass().isEmpty() || !choice.hasWrittenBass()) continue;
             int column = choice.bass().get().column();
-            chordButtons.alternateBasses(chord, choice).stream().limit(NEAREST).forEach(button -> found.add(plain(button, Bass.FIFTH)));
+            chordButtons.alternateBasses(chord, choice).stream()
+                    .limit(NEAREST)
+                    .forEach(button -> found.add(plain(button, Bass.FIFTH)));
             chordButtons.thirds(chord, choice).stream()
                     .filter(button -> button.row() == BassRow.COUNTERBASS)
                     .filter(button -> Math.abs(button.column() - column) <= THIRD_COLUMNS)
@@ -140,8 +144,7 @@ final class Candidates {
     }
 
     private static Candidate plain(BassButton button, Bass bass) {
-        return new Candidate(
-                List.of(button), bass, Candidate.NO_TONES, Candidate.NO_TONES, List.of(), List.of());
+        return new Candidate(List.of(button), bass, Candidate.NO_TONES, Candidate.NO_TONES, List.of(), List.of());
     }
 
     /** Every combination of what can play the signs; a sign for which the instrument has no button is left out. */
@@ -182,8 +185,7 @@ final class Candidates {
 
     private List<Candidate> ofLetter(NoteName root, BassChordType letter) {
         List<Candidate> found = new ArrayList<>();
-        for (BassButton button : layout.buttons(rowOf(letter), root.pitchClass()))
-            found.add(plain(button, Bass.NONE));
+        for (BassButton button : layout.buttons(rowOf(letter), root.pitchClass())) found.add(plain(button, Bass.NONE));
         if (!found.isEmpty()) return found;
         for (ButtonChoice choice : choices(ChordSymbol.of(root, kindOf(letter))))
             if (!choice.chord().isEmpty()) found.add(chord(choice, true));

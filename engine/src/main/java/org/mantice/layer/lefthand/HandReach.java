@@ -49,7 +49,9 @@ final class HandReach {
     private void place(List<BassButton> buttons, int hand, List<Integer> fingers, List<Placement> found) {
         if (fingers.size() == buttons.size()) {
             found.add(new Placement(
-                    fingers, hand, buttons.stream().map(button -> offset(button, hand)).toList()));
+                    fingers,
+                    hand,
+                    buttons.stream().map(button -> offset(button, hand)).toList()));
             return;
         }
         BassButton next = buttons.get(fingers.size());

@@ -24,7 +24,8 @@ final class LeftHandExplanation {
 
     static Explanation of(LeftHandScore score, int[] states, Taste taste) {
         LeftHandExplanation made = new LeftHandExplanation(score, taste);
-        for (Rule<?> rule : score.tables.momentRules) made.leaves.put(rule.info().id(), new ArrayList<>());
+        for (Rule<?> rule : score.tables.momentRules)
+            made.leaves.put(rule.info().id(), new ArrayList<>());
         for (Rule<?> rule : score.tables.pairRules) made.leaves.put(rule.info().id(), new ArrayList<>());
         for (int i = 0; i < states.length; i++) made.stage(states, i);
         List<Explanation> rules = new ArrayList<>();
@@ -47,6 +48,7 @@ final class LeftHandExplanation {
         if (reasons.cost() == 0) return;
         String id = rule.info().id();
         long cost = reasons.cost() == Rule.BAN ? 0 : Math.multiplyExact(reasons.cost(), (long) taste.perMille(id));
-        leaves.get(id).add(Explanation.leaf("place", stage.where(), cost, reasons.facts()));
+        leaves.computeIfAbsent(id, rule -> new ArrayList<>())
+                .add(Explanation.leaf("place", stage.where(), cost, reasons.facts()));
     }
 }

@@ -56,7 +56,8 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     private LeftHandLayer(LeftHandScore score) {
         this.score = score;
         this.writer = new PlanWriter(score);
-        this.last = new Weighted(Taste.PLAIN, empty() ? LayeredGraph.builder().first(0).build() : lattice(Taste.PLAIN));
+        this.last = new Weighted(
+                Taste.PLAIN, empty() ? LayeredGraph.builder().first(0).build() : lattice(Taste.PLAIN));
     }
 
     /**
@@ -131,8 +132,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         if (answer.path().isEmpty())
             answer = DifferentPath.best(paths, requirements, LayeredGraph.LARGEST_TOTAL, question.cancelled());
         if (answer.path().isEmpty()) return tooFew(decisions);
-        return new Outcome.Found<>(
-                List.of(writer.plan(answer.path().get().toArray())), answer.proven());
+        return new Outcome.Found<>(List.of(writer.plan(answer.path().get().toArray())), answer.proven());
     }
 
     private PathDifference differenceFrom(int[] reference) {
@@ -140,7 +140,11 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
             Stage at = score.stages.get(stage);
             if (!at.named()) return 0;
             StateSpace space = at.space();
-            return space.moment(state).buttons().equals(space.moment(reference[stage]).buttons()) ? 0 : 1;
+            return space.moment(state)
+                            .buttons()
+                            .equals(space.moment(reference[stage]).buttons())
+                    ? 0
+                    : 1;
         };
     }
 
@@ -167,7 +171,8 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
                 ledger.add(rule, signed(Pricing.cost(rule, moment, stage.where())), stage);
             if (i == 0) continue;
             ButtonMoment before = score.stages.get(i - 1).space().moment(states[i - 1]);
-            ButtonPair pair = score.tables.pair(before, moment, stage.fromBefore().orElseThrow().table().availableMillis());
+            ButtonPair pair = score.tables.pair(
+                    before, moment, stage.fromBefore().orElseThrow().table().availableMillis());
             for (Rule<ButtonPair> rule : score.tables.pairRules)
                 ledger.add(rule, signed(Pricing.cost(rule, pair, stage.where())), stage);
         }

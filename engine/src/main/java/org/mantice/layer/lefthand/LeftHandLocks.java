@@ -56,7 +56,9 @@ final class LeftHandLocks {
         return Optional.of(new Obstacle(
                 "locks-contradict",
                 message,
-                clash.stream().map(lock -> "Release the lock on " + lock.words() + ".").toList()));
+                clash.stream()
+                        .map(lock -> "Release the lock on " + lock.words() + ".")
+                        .toList()));
     }
 
     private boolean canHold(List<Lock.Buttons> some) {

@@ -28,7 +28,8 @@ final class LeftHandScore {
         this.moveTime = moveTime;
         this.remarks = List.copyOf(remarks);
         for (int i = 0; i < stages.size(); i++)
-            places.computeIfAbsent(stages.get(i).beat().place(), place -> new ArrayList<>()).add(i);
+            places.computeIfAbsent(stages.get(i).beat().place(), place -> new ArrayList<>())
+                    .add(i);
     }
 
     static LeftHandScore of(Performance performance, Accordion accordion, Player player, RuleBook book) {
@@ -40,7 +41,10 @@ final class LeftHandScore {
         List<Beat> beats = performance.bass().isEmpty() ? PatternBeats.of(performance) : StaffBeats.of(performance);
         if (beats.isEmpty())
             return new LeftHandScore(
-                    List.of(), tables, moveTime, List.of("The left hand is silent: no chords and no bass are written."));
+                    List.of(),
+                    tables,
+                    moveTime,
+                    List.of("The left hand is silent: no chords and no bass are written."));
         Spaces spaces = new Spaces(accordion, player);
         List<Stage> stages = new ArrayList<>();
         List<String> silent = new ArrayList<>();

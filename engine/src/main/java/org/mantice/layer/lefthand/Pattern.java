@@ -38,8 +38,7 @@ public record Pattern(Meter meter, MusicalTime step, String beats, String fewer)
             row(7, 8, 1, 8, "BCBCBCC", "H-H-H--"));
 
     private static Pattern row(int beats, int unit, int stepNumerator, int stepDenominator, String full, String fewer) {
-        return new Pattern(
-                Meter.of(beats, unit), MusicalTime.of(stepNumerator, stepDenominator), full, fewer);
+        return new Pattern(Meter.of(beats, unit), MusicalTime.of(stepNumerator, stepDenominator), full, fewer);
     }
 
     /**

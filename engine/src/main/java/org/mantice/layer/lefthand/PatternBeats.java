@@ -42,8 +42,10 @@ final class PatternBeats {
         int next = 0;
         for (PlayedMeasure measure : performance.measures()) {
             List<Span> inMeasure = new ArrayList<>();
-            for (; next < performance.harmony().size() && performance.harmony().get(next).measure() == measure.index(); next++)
-                Span.append(inMeasure, performance.harmony().get(next));
+            for (;
+                    next < performance.harmony().size()
+                            && performance.harmony().get(next).measure() == measure.index();
+                    next++) Span.append(inMeasure, performance.harmony().get(next));
             made.measure(measure, inMeasure);
         }
         return List.copyOf(made.beats);
@@ -109,8 +111,8 @@ final class PatternBeats {
         if (own.isEmpty() || own.get(0).letter() != 'C' && startsOnSlot) return own;
         List<Pattern.Slot> relettered = new ArrayList<>();
         for (Pattern.Slot slot : own)
-            relettered.add(new Pattern.Slot(
-                    slot.offset(), relettered.isEmpty() ? 'B' : slot.letter() == 'H' ? 'H' : 'C'));
+            relettered.add(
+                    new Pattern.Slot(slot.offset(), relettered.isEmpty() ? 'B' : slot.letter() == 'H' ? 'H' : 'C'));
         return relettered;
     }
 
@@ -126,7 +128,8 @@ final class PatternBeats {
         for (int i = 0; i < slots.size(); i++) {
             MusicalTime offset = slots.get(i).offset();
             MusicalTime onset = measure.start().plus(offset);
-            MusicalTime end = i + 1 < slots.size() ? measure.start().plus(slots.get(i + 1).offset()) : span.end;
+            MusicalTime end =
+                    i + 1 < slots.size() ? measure.start().plus(slots.get(i + 1).offset()) : span.end;
             if (isLast(measure) && i + 1 == slots.size() && i > 0)
                 end = end.min(onset.plus(offset.minus(slots.get(i - 1).offset())));
             add(measure, span, slots.get(i).letter(), offset, onset, end);

@@ -31,7 +31,10 @@ final class PlanWriter {
         for (int i = 0; i < states.length; i++) {
             Stage stage = score.stages.get(i);
             for (int rule = 0; rule < stage.costs().length; rule++)
-                ledger.add(score.tables.momentRules.get(rule), stage.costs()[rule][stage.space().ways().get(states[i])], stage);
+                ledger.add(
+                        score.tables.momentRules.get(rule),
+                        stage.costs()[rule][stage.space().ways().get(states[i])],
+                        stage);
             if (i == 0) continue;
             Stage.Moves moves = stage.fromBefore().orElseThrow();
             int move = moves.index(states[i - 1], states[i]);
@@ -69,8 +72,10 @@ final class PlanWriter {
         ButtonMoment moment = stage.space().moment(states[index]);
         Candidate candidate = stage.space().candidate(states[index]);
         Candidate whole = chordOf(states, index);
-        int columns = index == 0 ? 0 : moment.handColumn() - before(states, index).handColumn();
-        long available = index == 0 ? 0 : stage.fromBefore().orElseThrow().table().availableMillis();
+        int columns =
+                index == 0 ? 0 : moment.handColumn() - before(states, index).handColumn();
+        long available =
+                index == 0 ? 0 : stage.fromBefore().orElseThrow().table().availableMillis();
         return new LeftHandPlan.Event(
                 index,
                 beat.pass(),
@@ -145,7 +150,8 @@ final class PlanWriter {
         Arrays.setAll(states, i -> {
             LeftHandPlan.Event event = plan.events().get(i);
             Stage stage = score.stages.get(i);
-            int state = stage.beat().place().equals(event.place()) && stage.beat().pass() == event.pass()
+            int state = stage.beat().place().equals(event.place())
+                            && stage.beat().pass() == event.pass()
                     ? stage.space().find(event.buttons(), event.fingers(), event.handColumn(), chordBefore(plan, i))
                     : -1;
             if (state < 0)

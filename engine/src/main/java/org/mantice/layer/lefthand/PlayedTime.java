@@ -29,8 +29,7 @@ final class PlayedTime {
         if (before == null) return known.firstEntry().getValue();
         Map.Entry<MusicalTime, Long> after = known.ceilingEntry(time);
         if (after == null || after.getKey().equals(before.getKey())) return before.getValue();
-        MusicalTime share = time.minus(before.getKey())
-                .times(after.getValue() - before.getValue());
+        MusicalTime share = time.minus(before.getKey()).times(after.getValue() - before.getValue());
         MusicalTime length = after.getKey().minus(before.getKey());
         return before.getValue() + share.times(length.denominator()).countOf(MusicalTime.of(length.numerator(), 1));
     }

@@ -48,7 +48,8 @@ final class RuleTables {
         int[][] costs = new int[momentRules.size()][space.size()];
         for (int rule = 0; rule < costs.length; rule++)
             for (int state = 0; state < space.size(); state++)
-                costs[rule][state] = kept(Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
+                costs[rule][state] =
+                        kept(Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
         moments.put(space.id(), costs);
         return costs;
     }
@@ -81,8 +82,14 @@ final class RuleTables {
     List<GiveWay> waysToGive() {
         List<GiveWay> ways = new ArrayList<>();
         for (GiveWay way : GiveWay.values()) {
-            boolean used = momentRules.stream().anyMatch(rule -> rule.info().banGivesWay().filter(way::equals).isPresent())
-                    || pairRules.stream().anyMatch(rule -> rule.info().banGivesWay().filter(way::equals).isPresent());
+            boolean used = momentRules.stream().anyMatch(rule -> rule.info()
+                            .banGivesWay()
+                            .filter(way::equals)
+                            .isPresent())
+                    || pairRules.stream().anyMatch(rule -> rule.info()
+                            .banGivesWay()
+                            .filter(way::equals)
+                            .isPresent());
             if (used) ways.add(0, way);
         }
         return ways;

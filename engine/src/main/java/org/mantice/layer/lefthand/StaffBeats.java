@@ -22,13 +22,18 @@ final class StaffBeats {
             int end = i;
             List<Wanted.StaffPart> parts = new ArrayList<>();
             long release = moments.get(i).onsetMicros();
-            for (; end < moments.size() && moments.get(end).onset().equals(moments.get(i).onset()); end++) {
+            for (;
+                    end < moments.size()
+                            && moments.get(end).onset().equals(moments.get(i).onset());
+                    end++) {
                 BassMoment moment = moments.get(end);
-                List<NoteName> notes = moment.pitches().stream().sorted().map(Pitch::name).toList();
+                List<NoteName> notes =
+                        moment.pitches().stream().sorted().map(Pitch::name).toList();
                 parts.add(new Wanted.StaffPart(notes, moment.chord()));
                 release = Math.max(release, releaseOf(moment));
             }
-            if (end < moments.size()) release = Math.min(release, moments.get(end).onsetMicros());
+            if (end < moments.size())
+                release = Math.min(release, moments.get(end).onsetMicros());
             BassMoment first = moments.get(i);
             beats.add(new Beat(
                     performance.measures().get(first.measure()).pass(),

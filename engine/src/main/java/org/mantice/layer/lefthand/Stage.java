@@ -9,13 +9,7 @@ import java.util.Optional;
  * @param named whether its buttons count as a named decision: every bass, and the first chord of each span
  * @param where in words
  */
-record Stage(
-        Beat beat,
-        StateSpace space,
-        int[][] costs,
-        Optional<Moves> fromBefore,
-        boolean named,
-        String where) {
+record Stage(Beat beat, StateSpace space, int[][] costs, Optional<Moves> fromBefore, boolean named, String where) {
     /**
      * The moves between two beats.
      *

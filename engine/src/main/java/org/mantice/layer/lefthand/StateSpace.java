@@ -34,8 +34,10 @@ record StateSpace(int id, MomentSpace moments, List<Integer> ways, List<List<Bas
     static StateSpace between(int id, MomentSpace moments, MomentSpace chordMoments) {
         List<Integer> ways = new ArrayList<>();
         List<List<BassButton>> chords = new ArrayList<>();
-        List<List<BassButton>> sets =
-                chordMoments.moments().stream().map(ButtonMoment::buttons).distinct().toList();
+        List<List<BassButton>> sets = chordMoments.moments().stream()
+                .map(ButtonMoment::buttons)
+                .distinct()
+                .toList();
         for (int way = 0; way < moments.size(); way++) {
             ways.addAll(Collections.nCopies(sets.size(), way));
             chords.addAll(sets);
@@ -69,8 +71,9 @@ record StateSpace(int id, MomentSpace moments, List<Integer> ways, List<List<Bas
             if (moment.handColumn() == handColumn
                     && moment.buttons().equals(buttons)
                     && moment.fingers().equals(fingers)
-                    && (chord.isEmpty() || chords.get(state).isEmpty() || chords.get(state).equals(chord)))
-                return state;
+                    && (chord.isEmpty()
+                            || chords.get(state).isEmpty()
+                            || chords.get(state).equals(chord))) return state;
         }
         return -1;
     }

@@ -55,7 +55,8 @@ final class WeightedLattice {
 
     private static long[] spread(long[] ofWays, StateSpace space) {
         long[] ofStates = new long[space.size()];
-        for (int state = 0; state < ofStates.length; state++) ofStates[state] = ofWays[space.ways().get(state)];
+        for (int state = 0; state < ofStates.length; state++)
+            ofStates[state] = ofWays[space.ways().get(state)];
         return ofStates;
     }
 
@@ -76,12 +77,19 @@ final class WeightedLattice {
     private Weighted moments(Stage stage) {
         return momentCosts.computeIfAbsent(
                 stage.space().moments().id(),
-                id -> weighted(tables.momentRules, stage.costs(), stage.space().moments().size()));
+                id -> weighted(
+                        tables.momentRules,
+                        stage.costs(),
+                        stage.space().moments().size()));
     }
 
     private Weighted pairs(RuleTables.PairTable table) {
         return pairCosts.computeIfAbsent(
-                table.id(), id -> weighted(tables.pairRules, table.costs(), table.from().size() * table.to().size()));
+                table.id(),
+                id -> weighted(
+                        tables.pairRules,
+                        table.costs(),
+                        table.from().size() * table.to().size()));
     }
 
     private Weighted weighted(List<? extends Rule<?>> rules, int[][] costs, int size) {

@@ -14,8 +14,8 @@ public final class BassVariety implements Rule<ButtonMoment> {
     /** Estimate. */
     static final int THIRD = 200;
 
-    private static final RuleInfo INFO = RuleInfo.of(
-            "left-hand.bass-variety", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
+    private static final RuleInfo INFO =
+            RuleInfo.of("left-hand.bass-variety", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
 
     @Override
     public RuleInfo info() {

@@ -44,7 +44,8 @@ public final class BlindLanding implements Rule<ButtonPair> {
     public Reasons explain(ButtonPair pair) {
         long cost = cost(pair);
         if (cost == 0) return Reasons.NOTHING;
-        return Reasons.of(cost, Fact.of(INFO.id() + ".fact", Words.column(pair.to().handColumn())));
+        return Reasons.of(
+                cost, Fact.of(INFO.id() + ".fact", Words.column(pair.to().handColumn())));
     }
 
     private static int away(int column) {

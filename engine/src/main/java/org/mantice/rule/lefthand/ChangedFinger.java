@@ -40,7 +40,10 @@ public final class ChangedFinger implements Rule<ButtonPair> {
         List<Fact> facts = new ArrayList<>();
         for (int i = 0; i < pair.to().buttons().size(); i++)
             if (changes(pair.from(), pair.to(), i))
-                facts.add(Fact.of(INFO.id() + ".fact", pair.to().name(i), pair.to().fingers().get(i)));
+                facts.add(Fact.of(
+                        INFO.id() + ".fact",
+                        pair.to().name(i),
+                        pair.to().fingers().get(i)));
         return new Reasons((long) PER_FINGER * facts.size(), facts);
     }
 

@@ -42,7 +42,11 @@ public final class CounterbassReach implements Rule<ButtonMoment> {
         for (int i = 0; i < moment.buttons().size(); i++)
             if (cost(moment, i) > 0)
                 return Reasons.of(
-                        cost(moment), Fact.of(INFO.id() + ".fact", moment.name(i), moment.fingers().get(i)));
+                        cost(moment),
+                        Fact.of(
+                                INFO.id() + ".fact",
+                                moment.name(i),
+                                moment.fingers().get(i)));
         return Reasons.NOTHING;
     }
 

@@ -56,8 +56,10 @@ public final class CrossedFingers implements Rule<ButtonPair> {
     /** The first finger of {@code from} that a finger of {@code to} crosses, or -1. */
     private static int crosses(ButtonMoment from, ButtonMoment to, int button) {
         for (int before = 0; before < from.buttons().size(); before++) {
-            int fingers = Integer.compare(from.fingers().get(before), to.fingers().get(button));
-            int places = Integer.compare(to.offsets().get(button), from.offsets().get(before));
+            int fingers =
+                    Integer.compare(from.fingers().get(before), to.fingers().get(button));
+            int places =
+                    Integer.compare(to.offsets().get(button), from.offsets().get(before));
             if (fingers * places < 0) return before;
         }
         return -1;

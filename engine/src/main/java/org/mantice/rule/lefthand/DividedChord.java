@@ -15,8 +15,8 @@ public final class DividedChord implements Rule<ButtonPair> {
     /** Estimate; further apart it grows no more, since the jump itself does. */
     static final int MOST_COLUMNS = 3;
 
-    private static final RuleInfo INFO = RuleInfo.of(
-            "left-hand.divided-chord", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
+    private static final RuleInfo INFO =
+            RuleInfo.of("left-hand.divided-chord", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
 
     @Override
     public RuleInfo info() {
@@ -30,7 +30,8 @@ public final class DividedChord implements Rule<ButtonPair> {
 
     @Override
     public long cost(ButtonPair pair) {
-        boolean ownChord = pair.from().bass() != ButtonMoment.Bass.NONE && pair.to().bass() == ButtonMoment.Bass.NONE;
+        boolean ownChord =
+                pair.from().bass() != ButtonMoment.Bass.NONE && pair.to().bass() == ButtonMoment.Bass.NONE;
         return ownChord ? (long) PER_COLUMN * Math.min(MOST_COLUMNS, pair.columns()) : 0;
     }
 
@@ -39,6 +40,7 @@ public final class DividedChord implements Rule<ButtonPair> {
         long cost = cost(pair);
         if (cost == 0) return Reasons.NOTHING;
         return Reasons.of(
-                cost, Fact.of(INFO.id() + ".fact", pair.from().name(0), pair.to().name(0), pair.columns()));
+                cost,
+                Fact.of(INFO.id() + ".fact", pair.from().name(0), pair.to().name(0), pair.columns()));
     }
 }

@@ -54,26 +54,30 @@ public final class FingerMethod implements Rule<ButtonMoment> {
     private static boolean isOwn(ButtonMoment moment, int button) {
         BassRow row = moment.buttons().get(button).row();
         int finger = moment.fingers().get(button);
-        boolean secondChordButton = row.isChord() && button > 0 && moment.buttons().get(button - 1).row().isChord();
+        boolean secondChordButton = row.isChord()
+                && button > 0
+                && moment.buttons().get(button - 1).row().isChord();
         if (secondChordButton) return finger <= 3;
         return isOwn(moment.method(), row, finger, moment.bass() == ButtonMoment.Bass.FIFTH);
     }
 
     private static boolean isOwn(BassMethod method, BassRow row, int finger, boolean fifth) {
         return switch (method) {
-            case FOUR_THREE_TWO -> switch (row) {
-                case COUNTERBASS -> finger == 4 || finger == 5;
-                case BASS -> finger == 4 || fifth && finger <= 3;
-                case MAJOR -> finger == 3;
-                case MINOR -> finger == 2 || finger == 3;
-                case SEVENTH, DIMINISHED -> finger == 2;
-            };
+            case FOUR_THREE_TWO ->
+                switch (row) {
+                    case COUNTERBASS -> finger == 4 || finger == 5;
+                    case BASS -> finger == 4 || fifth && finger <= 3;
+                    case MAJOR -> finger == 3;
+                    case MINOR -> finger == 2 || finger == 3;
+                    case SEVENTH, DIMINISHED -> finger == 2;
+                };
             case THREE_TWO -> row.isChord() ? finger == 2 : finger == 3 || row == BassRow.COUNTERBASS && finger == 4;
-            case FIVE_FINGER -> switch (row) {
-                case COUNTERBASS -> finger >= 4;
-                case BASS -> finger == 4 || fifth && finger <= 3;
-                case MAJOR, MINOR, SEVENTH, DIMINISHED -> finger <= 3;
-            };
+            case FIVE_FINGER ->
+                switch (row) {
+                    case COUNTERBASS -> finger >= 4;
+                    case BASS -> finger == 4 || fifth && finger <= 3;
+                    case MAJOR, MINOR, SEVENTH, DIMINISHED -> finger <= 3;
+                };
         };
     }
 }

@@ -12,8 +12,7 @@ public final class ForeignTones implements Rule<ButtonMoment> {
     /** Estimate: a wrong tone is worse than a missing one. */
     static final int PER_TONE = 1_200;
 
-    private static final RuleInfo INFO =
-            RuleInfo.of("left-hand.foreign-tones", RuleSet.JUMP_COST, "estimate");
+    private static final RuleInfo INFO = RuleInfo.of("left-hand.foreign-tones", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {
@@ -34,7 +33,6 @@ public final class ForeignTones implements Rule<ButtonMoment> {
     public Reasons explain(ButtonMoment moment) {
         if (moment.foreign().isEmpty()) return Reasons.NOTHING;
         return Reasons.of(
-                (long) PER_TONE * moment.foreign().size(),
-                Fact.of(INFO.id() + ".fact", Words.tones(moment.foreign())));
+                (long) PER_TONE * moment.foreign().size(), Fact.of(INFO.id() + ".fact", Words.tones(moment.foreign())));
     }
 }

@@ -12,8 +12,7 @@ public final class ManyButtons implements Rule<ButtonMoment> {
     /** Estimate: less than a missing tone, so that Am7 over four tones is worth a second button only where it helps. */
     static final int PER_BUTTON = 400;
 
-    private static final RuleInfo INFO =
-            RuleInfo.of("left-hand.many-buttons", RuleSet.JUMP_COST, "estimate");
+    private static final RuleInfo INFO = RuleInfo.of("left-hand.many-buttons", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {
@@ -34,7 +33,9 @@ public final class ManyButtons implements Rule<ButtonMoment> {
     public Reasons explain(ButtonMoment moment) {
         int extra = extra(moment);
         if (extra == 0) return Reasons.NOTHING;
-        return Reasons.of((long) PER_BUTTON * extra, Fact.of(INFO.id() + ".fact", moment.buttons().size()));
+        return Reasons.of(
+                (long) PER_BUTTON * extra,
+                Fact.of(INFO.id() + ".fact", moment.buttons().size()));
     }
 
     private static int extra(ButtonMoment moment) {

@@ -12,8 +12,7 @@ public final class MissingTones implements Rule<ButtonMoment> {
     /** Estimate: the ear misses a tone less than the hand would a change of place every beat. */
     static final int PER_TONE = 700;
 
-    private static final RuleInfo INFO =
-            RuleInfo.of("left-hand.missing-tones", RuleSet.JUMP_COST, "estimate");
+    private static final RuleInfo INFO = RuleInfo.of("left-hand.missing-tones", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {
@@ -34,7 +33,6 @@ public final class MissingTones implements Rule<ButtonMoment> {
     public Reasons explain(ButtonMoment moment) {
         if (moment.missing().isEmpty()) return Reasons.NOTHING;
         return Reasons.of(
-                (long) PER_TONE * moment.missing().size(),
-                Fact.of(INFO.id() + ".fact", Words.tones(moment.missing())));
+                (long) PER_TONE * moment.missing().size(), Fact.of(INFO.id() + ".fact", Words.tones(moment.missing())));
     }
 }

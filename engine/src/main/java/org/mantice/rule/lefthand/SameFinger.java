@@ -42,7 +42,10 @@ public final class SameFinger implements Rule<ButtonPair> {
             int from = hopsFrom(pair.from(), pair.to(), i);
             if (from >= 0)
                 facts.add(Fact.of(
-                        INFO.id() + ".fact", pair.to().fingers().get(i), pair.from().name(from), pair.to().name(i)));
+                        INFO.id() + ".fact",
+                        pair.to().fingers().get(i),
+                        pair.from().name(from),
+                        pair.to().name(i)));
         }
         return new Reasons((long) PER_FINGER * facts.size(), facts);
     }

@@ -12,8 +12,8 @@ public final class Substitutes implements Rule<ButtonMoment> {
     /** Estimate. */
     static final int PER_REASON = 600;
 
-    private static final RuleInfo INFO = RuleInfo.of(
-            "left-hand.substitutes", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
+    private static final RuleInfo INFO =
+            RuleInfo.of("left-hand.substitutes", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
 
     @Override
     public RuleInfo info() {

@@ -18,8 +18,7 @@ public final class WeakFinger implements Rule<ButtonMoment> {
     /** Estimate. */
     static final int FOUR_ON_CHORD = 300;
 
-    private static final RuleInfo INFO =
-            RuleInfo.of("left-hand.weak-finger", RuleSet.JUMP_COST, "estimate");
+    private static final RuleInfo INFO = RuleInfo.of("left-hand.weak-finger", RuleSet.JUMP_COST, "estimate");
 
     @Override
     public RuleInfo info() {

@@ -16,8 +16,8 @@ public final class WideJump implements Rule<ButtonPair> {
     /** Estimate; for each column more. */
     static final int PER_COLUMN = 150;
 
-    private static final RuleInfo INFO = RuleInfo.of(
-            "left-hand.wide-jump", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
+    private static final RuleInfo INFO =
+            RuleInfo.of("left-hand.wide-jump", RuleSet.JUMP_COST, "common practice, no source; number: estimate");
 
     @Override
     public RuleInfo info() {

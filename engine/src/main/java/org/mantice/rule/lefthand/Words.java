@@ -8,8 +8,7 @@ import org.mantice.tune.NoteName;
 
 /** Names for facts. */
 final class Words {
-    private static final List<String> TONES =
-            List.of("C", "Db", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B");
+    private static final List<String> TONES = List.of("C", "Db", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B");
 
     private Words() {}
 

@@ -35,20 +35,25 @@ class HandReachTest {
     void fingersHeldTogetherDoNotCrossOrDouble() {
         for (HandReach.Placement placement :
                 reach.placements(List.of(button(BassRow.BASS, 0), button(BassRow.MAJOR, 0)))) {
-            assertThat(placement.fingers().get(0)).isGreaterThan(placement.fingers().get(1));
-            assertThat(placement.offsets().get(0)).isLessThan(placement.offsets().get(1));
+            assertThat(placement.fingers().get(0))
+                    .isGreaterThan(placement.fingers().get(1));
+            assertThat(placement.offsets().get(0))
+                    .isLessThan(placement.offsets().get(1));
         }
     }
 
     @Test
     void bassAndChordOfOneColumnLieUnderFourAndThree() {
-        assertThat(reach.placements(List.of(button(BassRow.BASS, 0), button(BassRow.MAJOR, 0))).get(0).fingers())
+        assertThat(reach.placements(List.of(button(BassRow.BASS, 0), button(BassRow.MAJOR, 0)))
+                        .get(0)
+                        .fingers())
                 .containsExactly(4, 3);
     }
 
     @Test
     void stretchTooWideHasNoPlacement() {
-        assertThat(reach.placements(List.of(button(BassRow.BASS, -5), button(BassRow.DIMINISHED, 5)))).isEmpty();
+        assertThat(reach.placements(List.of(button(BassRow.BASS, -5), button(BassRow.DIMINISHED, 5))))
+                .isEmpty();
     }
 
     @Test

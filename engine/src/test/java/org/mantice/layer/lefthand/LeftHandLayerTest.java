@@ -56,7 +56,8 @@ class LeftHandLayerTest {
     void everyPlanFitsTheInstrument() {
         for (int buttons : StradellaBass.SIZES)
             for (BassMethod method : BassMethod.values())
-                for (LeftHandPlan.Event event : best(layer(TUNE, buttons, method, LeftHands.RULES)).events()) {
+                for (LeftHandPlan.Event event :
+                        best(layer(TUNE, buttons, method, LeftHands.RULES)).events()) {
                     assertThat(event.buttons()).isNotEmpty().allMatch(StradellaBass.ofSize(buttons)::has);
                     assertThat(event.fingers()).hasSameSizeAs(event.buttons()).doesNotHaveDuplicates();
                     assertThat(event.fingers()).allMatch(finger -> finger >= 2 && finger <= 5);
@@ -68,11 +69,12 @@ class LeftHandLayerTest {
     void bestPlansComeInOrderAndNoneTwice() {
         LeftHandLayer layer = layer(TUNE, 120);
 
-        List<LeftHandPlan> plans =
-                found(layer.best(new Question(Taste.PLAIN, List.of(), 40, () -> false))).plans();
+        List<LeftHandPlan> plans = found(layer.best(new Question(Taste.PLAIN, List.of(), 40, () -> false)))
+                .plans();
 
         assertThat(plans).hasSize(40);
-        assertThat(new HashSet<>(plans.stream().map(LeftHandPlan::events).toList())).hasSize(40);
+        assertThat(new HashSet<>(plans.stream().map(LeftHandPlan::events).toList()))
+                .hasSize(40);
         assertThat(plans).isSortedAccordingTo((a, b) -> Long.compare(a.cost(Taste.PLAIN), b.cost(Taste.PLAIN)));
         assertThat(plans.get(0)).isEqualTo(best(layer));
     }
@@ -134,8 +136,8 @@ class LeftHandLayerTest {
     @Test
     void differenceOfTwoPlansIsTheOppositeTheOtherWay() {
         LeftHandLayer layer = layer(TUNE, 72);
-        List<LeftHandPlan> plans =
-                found(layer.best(new Question(Taste.PLAIN, List.of(), 5, () -> false))).plans();
+        List<LeftHandPlan> plans = found(layer.best(new Question(Taste.PLAIN, List.of(), 5, () -> false)))
+                .plans();
         Explanation one = layer.explain(plans.get(0), Taste.PLAIN);
         Explanation other = layer.explain(plans.get(4), Taste.PLAIN);
 
@@ -179,8 +181,7 @@ class LeftHandLayerTest {
         BassButton third = new BassButton(BassRow.COUNTERBASS, 0);
 
         LeftHandPlan everywhere = found(layer.best(ask(lock(0, 2, third)))).best();
-        LeftHandPlan once = found(layer.best(ask(
-                        new Lock.Buttons(OptionalInt.of(2), at(0, 2), Set.of(third)))))
+        LeftHandPlan once = found(layer.best(ask(new Lock.Buttons(OptionalInt.of(2), at(0, 2), Set.of(third)))))
                 .best();
 
         assertThat(everywhere.events())
@@ -215,10 +216,20 @@ class LeftHandLayerTest {
 
         Outcome<LeftHandPlan> strange = layer.best(ask(lock(0, 0, new BassButton(BassRow.BASS, 6))));
         Outcome<LeftHandPlan> nowhere = layer.best(ask(new Lock.Buttons(
-                OptionalInt.empty(), new WrittenPlace(0, MusicalTime.of(1, 16)), Set.of(new BassButton(BassRow.BASS, 0)))));
+                OptionalInt.empty(),
+                new WrittenPlace(0, MusicalTime.of(1, 16)),
+                Set.of(new BassButton(BassRow.BASS, 0)))));
 
-        assertThat(((Outcome.Impossible<LeftHandPlan>) strange).obstacles().get(0).message()).contains("no such choice");
-        assertThat(((Outcome.Impossible<LeftHandPlan>) nowhere).obstacles().get(0).message()).contains("presses nothing");
+        assertThat(((Outcome.Impossible<LeftHandPlan>) strange)
+                        .obstacles()
+                        .get(0)
+                        .message())
+                .contains("no such choice");
+        assertThat(((Outcome.Impossible<LeftHandPlan>) nowhere)
+                        .obstacles()
+                        .get(0)
+                        .message())
+                .contains("presses nothing");
     }
 
     @Test
@@ -233,7 +244,8 @@ class LeftHandLayerTest {
             assertThat(second.best().cost(Taste.PLAIN)).isGreaterThanOrEqualTo(first.cost(Taste.PLAIN));
         }
         LeftHandPlan second = found(layer.apart(ask(), List.of(first), 3)).best();
-        LeftHandPlan third = found(layer.apart(ask(), List.of(first, second), 3)).best();
+        LeftHandPlan third =
+                found(layer.apart(ask(), List.of(first, second), 3)).best();
         assertThat(differences(first, third)).isGreaterThanOrEqualTo(3);
         assertThat(differences(second, third)).isGreaterThanOrEqualTo(3);
     }
@@ -251,7 +263,10 @@ class LeftHandLayerTest {
 
         Outcome<LeftHandPlan> outcome = layer.apart(ask(), List.of(best(layer)), 8);
 
-        assertThat(((Outcome.Impossible<LeftHandPlan>) outcome).obstacles().get(0).code())
+        assertThat(((Outcome.Impossible<LeftHandPlan>) outcome)
+                        .obstacles()
+                        .get(0)
+                        .code())
                 .isEqualTo("no-plan-so-different");
         assertThatThrownBy(() -> layer.apart(ask(), List.of(), 1)).hasMessageContaining("from is empty");
         assertThatThrownBy(() -> layer.apart(ask(), List.of(best(layer)), 9)).hasMessageContaining("decisions is 9");
@@ -264,24 +279,28 @@ class LeftHandLayerTest {
 
         List<Choice> choices = layer.choicesAt(ask(), 1, at(0, 2));
 
-        assertThat(choices).extracting(choice -> choice.decision().value()).contains("G bass", "C bass", "E counterbass");
+        assertThat(choices)
+                .extracting(choice -> choice.decision().value())
+                .contains("G bass", "C bass", "E counterbass");
         assertThat(choices.get(0).extraCost()).isZero();
         for (Choice choice : choices) {
             Optional<BassButton> button = plan.events().stream()
                     .filter(event -> event.place().equals(at(0, 2)) && event.pass() == 1)
                     .map(event -> event.buttons().get(0))
-                    .filter(own -> org.mantice.instrument.ButtonNames.of(own).equals(choice.decision().value()))
+                    .filter(own -> org.mantice.instrument.ButtonNames.of(own)
+                            .equals(choice.decision().value()))
                     .findFirst();
             assertThat(button.isPresent()).isEqualTo(choice.extraCost() == 0);
         }
-        LeftHandPlan forced = found(layer.best(ask(new Lock.Buttons(
-                        OptionalInt.of(1), at(0, 2), Set.of(new BassButton(BassRow.COUNTERBASS, 0))))))
+        LeftHandPlan forced = found(layer.best(ask(
+                        new Lock.Buttons(OptionalInt.of(1), at(0, 2), Set.of(new BassButton(BassRow.COUNTERBASS, 0))))))
                 .best();
         assertThat(choices)
                 .filteredOn(choice -> choice.decision().value().equals("E counterbass"))
                 .extracting(Choice::extraCost)
                 .containsExactly(forced.cost(Taste.PLAIN) - plan.cost(Taste.PLAIN));
-        assertThat(layer.choicesAt(ask(), 1, new WrittenPlace(0, MusicalTime.of(1, 16)))).isEmpty();
+        assertThat(layer.choicesAt(ask(), 1, new WrittenPlace(0, MusicalTime.of(1, 16))))
+                .isEmpty();
     }
 
     @Test
@@ -291,7 +310,8 @@ class LeftHandLayerTest {
             for (int measure = 0; measure < 5; measure++) {
                 Set<List<BassButton>> chords = new HashSet<>();
                 for (LeftHandPlan.Event event : plan.events())
-                    if (event.measure() == measure && event.place().offset().denominator() == 4) chords.add(event.buttons());
+                    if (event.measure() == measure && event.place().offset().denominator() == 4)
+                        chords.add(event.buttons());
                 assertThat(chords).as("measure %s on %s", measure, buttons).hasSize(1);
             }
         }
@@ -356,7 +376,9 @@ class LeftHandLayerTest {
     void handPlaceIsVisibleInEveryEvent() {
         LeftHandPlan plan = best(layer(waltz(1, "C|F|G|N.C."), 72));
 
-        assertThat(new TreeSet<>(plan.events().stream().map(LeftHandPlan.Event::handColumn).toList()))
+        assertThat(new TreeSet<>(plan.events().stream()
+                        .map(LeftHandPlan.Event::handColumn)
+                        .toList()))
                 .containsExactly(-1, 0, 1);
     }
 
@@ -369,5 +391,4 @@ class LeftHandLayerTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("event 3");
     }
-
 }

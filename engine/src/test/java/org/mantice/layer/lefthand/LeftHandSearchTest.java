@@ -126,7 +126,8 @@ class LeftHandSearchTest {
 
             double theirs = new DijkstraShortestPath<>(graph).getPathWeight(-1, -2);
 
-            assertThat(LeftHands.best(LeftHands.layer(tune, buttons)).cost(Taste.PLAIN)).isEqualTo((long) theirs);
+            assertThat(LeftHands.best(LeftHands.layer(tune, buttons)).cost(Taste.PLAIN))
+                    .isEqualTo((long) theirs);
         }
     }
 

@@ -23,11 +23,12 @@ class PatternBeatsTest {
 
     private static String words(Beat beat) {
         Wanted.OfChord chord = (Wanted.OfChord) beat.wanted();
-        String part = switch (chord.part()) {
-            case BASS -> chord.changeDue() ? "b" : "B";
-            case CHORD -> "C";
-            case BOTH -> "H";
-        };
+        String part =
+                switch (chord.part()) {
+                    case BASS -> chord.changeDue() ? "b" : "B";
+                    case CHORD -> "C";
+                    case BOTH -> "H";
+                };
         return part + " " + chord.chord() + " " + beat.place().offset();
     }
 
@@ -43,7 +44,10 @@ class PatternBeatsTest {
 
     @Test
     void newChordBeginsWithItsRoot() {
-        assertThat(in(Meter.of(3, 4), "C|G|C")).startsWith("B C 0").contains("B G 0").doesNotContain("b ");
+        assertThat(in(Meter.of(3, 4), "C|G|C"))
+                .startsWith("B C 0")
+                .contains("B G 0")
+                .doesNotContain("b ");
     }
 
     @Test
@@ -64,8 +68,7 @@ class PatternBeatsTest {
         assertThat(in(Meter.of(12, 8), "C")).isEqualTo("B C 0, C C 3/8, b C 3/4, C C 9/8");
         assertThat(in(Meter.of(5, 4), "C")).isEqualTo("B C 0, C C 1/4, C C 1/2, b C 3/4, C C 1");
         assertThat(in(new Meter(List.of(3, 2), 4), "C")).isEqualTo("B C 0, C C 1/4, C C 1/2, b C 3/4, C C 1");
-        assertThat(in(Meter.of(7, 8), "C"))
-                .isEqualTo("B C 0, C C 1/8, b C 1/4, C C 3/8, B C 1/2, C C 5/8, C C 3/4");
+        assertThat(in(Meter.of(7, 8), "C")).isEqualTo("B C 0, C C 1/8, b C 1/4, C C 3/8, B C 1/2, C C 5/8, C C 3/4");
         assertThat(in(new Meter(List.of(3, 2, 2), 8), "C"))
                 .isEqualTo("B C 0, C C 1/8, C C 1/4, b C 3/8, C C 1/2, B C 5/8, C C 3/4");
     }

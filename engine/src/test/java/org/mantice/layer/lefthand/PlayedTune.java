@@ -61,7 +61,8 @@ final class PlayedTune {
         for (String measure : staff.split("\\|")) {
             List<BassEvent> events = new ArrayList<>();
             String[] signs = measure.trim().split("\\s+");
-            for (int i = 0; i < signs.length; i++) if (!signs[i].equals("-")) events.add(event(step.times(i), step, signs[i]));
+            for (int i = 0; i < signs.length; i++)
+                if (!signs[i].equals("-")) events.add(event(step.times(i), step, signs[i]));
             made.add("", events);
         }
         return made.performance(passes);
@@ -145,7 +146,8 @@ final class PlayedTune {
                 treble.add(moment(treble.size(), index, w, now, measure.length()));
                 MusicalTime from = MusicalTime.ZERO;
                 for (PlacedChord next : measure.chords()) {
-                    if (next.offset().isPositive()) harmony.add(span(harmony.size(), index, w, now, from, next.offset(), chord));
+                    if (next.offset().isPositive())
+                        harmony.add(span(harmony.size(), index, w, now, from, next.offset(), chord));
                     from = next.offset();
                     chord = Optional.of(next.symbol());
                 }
@@ -178,17 +180,36 @@ final class PlayedTune {
     }
 
     private HarmonySpan span(
-            int index, int measure, int w, MusicalTime now, MusicalTime from, MusicalTime to, Optional<ChordSymbol> chord) {
+            int index,
+            int measure,
+            int w,
+            MusicalTime now,
+            MusicalTime from,
+            MusicalTime to,
+            Optional<ChordSymbol> chord) {
         return new HarmonySpan(
-                index, measure, new WrittenPlace(w, from), now.plus(from), now.plus(to), micros(now.plus(from)),
-                micros(now.plus(to)), chord);
+                index,
+                measure,
+                new WrittenPlace(w, from),
+                now.plus(from),
+                now.plus(to),
+                micros(now.plus(from)),
+                micros(now.plus(to)),
+                chord);
     }
 
     private BassMoment bassMoment(int index, int measure, int w, MusicalTime now, BassEvent event) {
         MusicalTime onset = now.plus(event.offset());
         return new BassMoment(
-                index, measure, new WrittenPlace(w, event.offset()), onset, event.duration(), micros(onset),
-                micros(onset.plus(event.duration())), event.pitches(), event.chord());
+                index,
+                measure,
+                new WrittenPlace(w, event.offset()),
+                onset,
+                event.duration(),
+                micros(onset),
+                micros(onset.plus(event.duration())),
+                event.pitches(),
+                event.chord());
     }
 
     private long micros(MusicalTime time) {

@@ -26,7 +26,9 @@ import org.mantice.rule.lefthand.LeftHandRules;
 class RulesMatterTest {
     private static List<Path> tunes() throws IOException {
         try (Stream<Path> files = Files.list(ExampleFiles.folder("tunes"))) {
-            return files.filter(file -> file.toString().endsWith("xml")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith("xml"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -51,12 +53,13 @@ class RulesMatterTest {
         Set<String> found = new HashSet<>();
         LeftHandPlan plan = LeftHands.best(layer);
         for (String id : ids) {
-            LeftHandPlan without =
-                    LeftHands.found(layer.best(Question.best(Taste.PLAIN.with(id, 0)))).best();
+            LeftHandPlan without = LeftHands.found(layer.best(Question.best(Taste.PLAIN.with(id, 0))))
+                    .best();
             if (without.events().equals(plan.events())) continue;
             Explanation difference = layer.explain(without, Taste.PLAIN).minus(layer.explain(plan, Taste.PLAIN));
-            assertThat(difference.children()).as("%s without %s", layer, id).anyMatch(rule -> rule.key().equals(id)
-                    && rule.cost() > 0);
+            assertThat(difference.children())
+                    .as("%s without %s", layer, id)
+                    .anyMatch(rule -> rule.key().equals(id) && rule.cost() > 0);
             found.add(id);
         }
         return found;
@@ -66,9 +69,12 @@ class RulesMatterTest {
     void everyExampleTuneIsPlannedOnEverySize() throws IOException {
         for (Path tune : tunes())
             for (int buttons : List.of(8, 12, 24, 32, 40, 48, 60, 72, 80, 96, 120)) {
-                LeftHandLayer layer = LeftHands.layer(Performer.perform(new TuneReader().read(tune).tune()), buttons);
+                LeftHandLayer layer = LeftHands.layer(
+                        Performer.perform(new TuneReader().read(tune).tune()), buttons);
 
-                assertThat(LeftHands.best(layer).events()).as("%s on %s", tune, buttons).isNotEmpty();
+                assertThat(LeftHands.best(layer).events())
+                        .as("%s on %s", tune, buttons)
+                        .isNotEmpty();
             }
     }
 }

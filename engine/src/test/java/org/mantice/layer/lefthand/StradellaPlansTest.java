@@ -30,7 +30,10 @@ class StradellaPlansTest {
 
     private static LeftHandPlan.Event at(LeftHandPlan plan, int measure, int quarter) {
         WrittenPlace place = new WrittenPlace(measure, MusicalTime.of(quarter, 4));
-        return plan.events().stream().filter(event -> event.place().equals(place)).findFirst().orElseThrow();
+        return plan.events().stream()
+                .filter(event -> event.place().equals(place))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** O16, O17: columns from -(n/2 - 1) to n/2 (squeezebox wiki and others). */
@@ -39,7 +42,8 @@ class StradellaPlansTest {
         for (int buttons : StradellaBass.SIZES) {
             StradellaBass bass = StradellaBass.ofSize(buttons);
             int columns = buttons / bass.rows().size();
-            for (LeftHandPlan.Event event : best(layer(inFour(1, "C|F|G|D|Am|N.C."), buttons)).events())
+            for (LeftHandPlan.Event event :
+                    best(layer(inFour(1, "C|F|G|D|Am|N.C."), buttons)).events())
                 for (BassButton button : event.buttons()) {
                     assertThat(button.column()).isBetween(1 - columns / 2, columns / 2);
                     assertThat(bass.rows()).contains(button.row());
@@ -50,7 +54,8 @@ class StradellaPlansTest {
     /** O18: C, E and A-flat are marked (encyclopaedia articles); a jump that ends there is not blind. */
     @Test
     void landingOnMarkedButtonsIsNotCharged() {
-        assertThat(best(layer(inFour(1, "C|E|C|N.C."), 120)).costByRule().get("left-hand.blind-landing")).isZero();
+        assertThat(best(layer(inFour(1, "C|E|C|N.C."), 120)).costByRule().get("left-hand.blind-landing"))
+                .isZero();
         assertThat(best(layer(inFour(1, "C|D|Bb|N.C."), 120)).costByRule().get("left-hand.blind-landing"))
                 .isPositive();
     }
@@ -64,7 +69,9 @@ class StradellaPlansTest {
         assertThat(at(plan, 1, 1).sounding()).isEqualTo(tones(0, 3, 7));
         assertThat(at(plan, 2, 1).sounding()).isEqualTo(tones(0, 4, 10));
         assertThat(at(plan, 3, 1).sounding()).isEqualTo(tones(0, 3, 9));
-        assertThat(at(plan, 2, 1).missing()).as("a seventh is complete without its fifth").isEmpty();
+        assertThat(at(plan, 2, 1).missing())
+                .as("a seventh is complete without its fifth")
+                .isEmpty();
     }
 
     /** O20: the counterbass of the C column sounds E, like the bass button four columns up. */
@@ -100,7 +107,9 @@ class StradellaPlansTest {
         assertThat(at(plan, 1, 1).sounding()).isEqualTo(tones(0, 2, 5, 8));
         assertThat(at(plan, 1, 1).missing()).isEmpty();
         assertThat(at(plan, 1, 1).foreign()).isEmpty();
-        assertThat(at(plan, 1, 3).buttons()).as("the chord lasts").isEqualTo(at(plan, 1, 1).buttons());
+        assertThat(at(plan, 1, 3).buttons())
+                .as("the chord lasts")
+                .isEqualTo(at(plan, 1, 1).buttons());
     }
 
     /** O25: I, IV, V, ii and vi lie 0, -1, 1, 2 and 3 columns from the tonic. */
@@ -109,7 +118,8 @@ class StradellaPlansTest {
         LeftHandPlan plan = best(layer(inFour(1, "G|C|D|Am|Em|N.C."), 120));
 
         for (int measure = 0; measure < 5; measure++)
-            assertThat(at(plan, measure, 0).handColumn() - 1).isEqualTo(List.of(0, -1, 1, 2, 3).get(measure));
+            assertThat(at(plan, measure, 0).handColumn() - 1)
+                    .isEqualTo(List.of(0, -1, 1, 2, 3).get(measure));
     }
 
     /** O28: 48 buttons in four rows have no seventh: the major row, and it is said. */

@@ -51,7 +51,8 @@ class WrittenBassTest {
 
         assertThat(words(best(layer))).isEqualTo("C bass 4 | C major 3 | C major 3");
         assertThat(layer.remarks())
-                .containsExactly("No buttons of this instrument come near what is written at pass 1, measure 1, beat 3.");
+                .containsExactly(
+                        "No buttons of this instrument come near what is written at pass 1, measure 1, beat 3.");
     }
 
     @Test
@@ -66,6 +67,7 @@ class WrittenBassTest {
 
     @Test
     void writtenBassGivesNoCauseForVariety() {
-        assertThat(best(layer(staff("C CM C CM|C CM C CM"), 72)).costByRule().get("left-hand.bass-variety")).isZero();
+        assertThat(best(layer(staff("C CM C CM|C CM C CM"), 72)).costByRule().get("left-hand.bass-variety"))
+                .isZero();
     }
 }

@@ -38,14 +38,30 @@ final class LeftHandSteps {
 
     private static ButtonMoment due(ButtonMoment moment) {
         return new ButtonMoment(
-                moment.buttons(), moment.fingers(), moment.handColumn(), moment.offsets(), moment.method(),
-                moment.bass(), true, NONE, NONE, List.of());
+                moment.buttons(),
+                moment.fingers(),
+                moment.handColumn(),
+                moment.offsets(),
+                moment.method(),
+                moment.bass(),
+                true,
+                NONE,
+                NONE,
+                List.of());
     }
 
     private static ButtonMoment chord(List<Integer> missing, List<Integer> foreign, List<String> substitutions) {
         return new ButtonMoment(
-                List.of(new BassButton(BassRow.MAJOR, 1)), List.of(3), 1, List.of(45), BassMethod.FOUR_THREE_TWO,
-                Bass.NONE, false, new TreeSet<>(missing), new TreeSet<>(foreign), substitutions);
+                List.of(new BassButton(BassRow.MAJOR, 1)),
+                List.of(3),
+                1,
+                List.of(45),
+                BassMethod.FOUR_THREE_TWO,
+                Bass.NONE,
+                false,
+                new TreeSet<>(missing),
+                new TreeSet<>(foreign),
+                substitutions);
     }
 
     static List<ButtonMoment> moments() {
@@ -67,8 +83,16 @@ final class LeftHandSteps {
         for (BassMethod method : BassMethod.values())
             for (int finger = 2; finger <= 5; finger++)
                 moments.add(new ButtonMoment(
-                        List.of(new BassButton(BassRow.BASS, 0)), List.of(finger), 0, List.of(0), method, Bass.ROOT,
-                        false, NONE, NONE, List.of()));
+                        List.of(new BassButton(BassRow.BASS, 0)),
+                        List.of(finger),
+                        0,
+                        List.of(0),
+                        method,
+                        Bass.ROOT,
+                        false,
+                        NONE,
+                        NONE,
+                        List.of()));
         moments.add(new ButtonMoment(
                 List.of(
                         new BassButton(BassRow.BASS, -1),
