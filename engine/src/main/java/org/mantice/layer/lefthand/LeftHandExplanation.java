@@ -48,7 +48,7 @@ final class LeftHandExplanation {
         if (reasons.cost() == 0) return;
         String id = rule.info().id();
         long cost = reasons.cost() == Rule.BAN ? 0 : Math.multiplyExact(reasons.cost(), (long) taste.perMille(id));
-        leaves.computeIfAbsent(id, rule -> new ArrayList<>())
+        leaves.computeIfAbsent(id, key -> new ArrayList<>())
                 .add(Explanation.leaf("place", stage.where(), cost, reasons.facts()));
     }
 }
