@@ -1,5 +1,6 @@
 package org.mantice.layer;
 
+import org.mantice.rule.Reasons;
 import org.mantice.rule.Rule;
 import org.mantice.rule.Step;
 
@@ -42,5 +43,24 @@ public final class Pricing {
             throw new RuleFailureException(
                     rule.info().id(), place, "bans, which is not allowed here; allowed: a cost", null);
         return cost;
+    }
+
+    /**
+     * What a rule says of a step, checked: it must stand by its cost.
+     *
+     * @throws RuleFailureException if the rule throws, gives a number that is not allowed, or explains another one
+     */
+    public static <S extends Step> Reasons reasons(Rule<S> rule, S step, String place) {
+        String id = rule.info().id();
+        long cost = cost(rule, step, place);
+        Reasons reasons;
+        try {
+            reasons = rule.explain(step);
+        } catch (RuntimeException | LinkageError | StackOverflowError | AssertionError e) {
+            throw new RuleFailureException(id, place, e.toString(), e);
+        }
+        if (reasons.cost() != cost)
+            throw new RuleFailureException(id, place, "costs " + cost + ", but explains " + reasons.cost(), null);
+        return reasons;
     }
 }

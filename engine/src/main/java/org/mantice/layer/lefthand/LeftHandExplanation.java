@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.mantice.layer.Pricing;
 import org.mantice.plan.Explanation;
 import org.mantice.player.Taste;
 import org.mantice.rule.ButtonMoment;
@@ -36,12 +37,13 @@ final class LeftHandExplanation {
     private void stage(int[] states, int index) {
         Stage stage = score.stages.get(index);
         ButtonMoment moment = stage.space().moment(states[index]);
-        for (Rule<ButtonMoment> rule : score.tables.momentRules) add(rule, rule.explain(moment), stage);
+        for (Rule<ButtonMoment> rule : score.tables.momentRules)
+            add(rule, Pricing.reasons(rule, moment, stage.where()), stage);
         if (index == 0) return;
         ButtonMoment before = score.stages.get(index - 1).space().moment(states[index - 1]);
         long available = stage.fromBefore().orElseThrow().table().availableMillis();
         for (var rule : score.tables.pairRules)
-            add(rule, rule.explain(score.tables.pair(before, moment, available)), stage);
+            add(rule, Pricing.reasons(rule, score.tables.pair(before, moment, available), stage.where()), stage);
     }
 
     private void add(Rule<?> rule, Reasons reasons, Stage stage) {

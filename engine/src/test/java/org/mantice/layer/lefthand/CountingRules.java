@@ -14,6 +14,8 @@ final class CountingRules implements RuleProvider {
     private final AtomicLong calls = new AtomicLong();
     /** Makes every rule give a cost that is not allowed. */
     boolean negative;
+    /** Makes every rule explain another number than its cost. */
+    boolean lying;
 
     long calls() {
         return calls.get();
@@ -59,7 +61,8 @@ final class CountingRules implements RuleProvider {
 
             @Override
             public Reasons explain(S step) {
-                return rule.explain(step);
+                Reasons reasons = rule.explain(step);
+                return lying ? new Reasons(reasons.cost() + 1, reasons.facts()) : reasons;
             }
         };
     }

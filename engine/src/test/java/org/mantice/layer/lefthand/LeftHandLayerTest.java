@@ -347,6 +347,17 @@ class LeftHandLayerTest {
     }
 
     @Test
+    void ruleThatDoesNotStandByItsCostIsNamedWhenItExplains() {
+        CountingRules rules = new CountingRules();
+        LeftHandLayer layer = layer(TUNE, 72, rules);
+        rules.lying = true;
+
+        assertThatThrownBy(() -> layer.explain(best(layer), Taste.PLAIN))
+                .isInstanceOf(RuleFailureException.class)
+                .hasMessageContaining("but explains");
+    }
+
+    @Test
     void banGivesWayOnlyWhereNothingElseIsLeft() {
         LeftHandLayer free = layer(waltz(1, "C|G|C|N.C."), 12);
         LeftHandLayer banned = layer(
