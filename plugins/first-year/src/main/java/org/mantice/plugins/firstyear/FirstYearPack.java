@@ -24,9 +24,10 @@ public final class FirstYearPack implements RuleProvider {
     @Override
     public List<Rule<?>> rules() {
         return List.of(
-                new OneRegister(),
+                new OneSound(),
                 new CounterbassLater(),
                 new SeventhRowLater(),
+                new ShortStrokes(),
                 new ThumbOntoBlack(),
                 new FourthFromFifth(),
                 new MoveInGap());

@@ -30,9 +30,14 @@ final class Moments {
         return new FingerPair(from, to, move, 400, 200, false);
     }
 
-    static PassChoice pass(int number, String register) {
+    static PassChoice pass(int number, String register, int octave) {
         return new PassChoice(
-                number, 2, new RegisterSwitch(register, register, Set.of(ReedBank.MIDDLE_8), true, 500), 0, 60, 67);
+                number,
+                2,
+                new RegisterSwitch(register, register, Set.of(ReedBank.MIDDLE_8), true, 500),
+                octave,
+                60,
+                67);
     }
 
     /** The hand at the C column with one button down. */

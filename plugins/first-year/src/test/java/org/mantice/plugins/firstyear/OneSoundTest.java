@@ -8,7 +8,7 @@ import org.mantice.rule.Rule;
 import org.mantice.rule.RuleContract;
 import org.mantice.rule.RuleProvider;
 
-class OneRegisterTest extends RuleContract<PassPair> {
+class OneSoundTest extends RuleContract<PassPair> {
     @Override
     protected RuleProvider provider() {
         return new FirstYearPack();
@@ -16,13 +16,14 @@ class OneRegisterTest extends RuleContract<PassPair> {
 
     @Override
     protected Rule<PassPair> rule() {
-        return new OneRegister();
+        return new OneSound();
     }
 
     @Override
     protected List<PassPair> steps() {
         return List.of(
-                new PassPair(pass(1, "clarinet"), pass(2, "clarinet")),
-                new PassPair(pass(1, "clarinet"), pass(2, "bassoon")));
+                new PassPair(pass(1, "clarinet", 0), pass(2, "clarinet", 0)),
+                new PassPair(pass(1, "clarinet", 0), pass(2, "clarinet", 1)),
+                new PassPair(pass(1, "clarinet", 0), pass(2, "bassoon", 0)));
     }
 }
