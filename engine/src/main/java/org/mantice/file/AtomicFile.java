@@ -51,8 +51,7 @@ public final class AtomicFile {
     }
 
     private static void writeFlushed(Path fresh, byte[] content) throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             ByteBuffer buffer = ByteBuffer.wrap(content);
             while (buffer.hasRemaining()) channel.write(buffer);
             channel.force(true);

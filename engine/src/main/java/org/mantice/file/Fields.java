@@ -175,8 +175,7 @@ final class Fields {
     private static String pathOf(String name) {
         StringBuilder path = new StringBuilder();
         for (String segment : name.replace("[", ".").replace("]", "").split("\\."))
-            path.append(path.isEmpty() ? "" : "/")
-                    .append(segment.matches("[A-Z][A-Z0-9_]*") ? word(segment) : segment);
+            path.append(path.isEmpty() ? "" : "/").append(segment.matches("[A-Z][A-Z0-9_]*") ? word(segment) : segment);
         return path.toString();
     }
 
@@ -206,8 +205,8 @@ final class Fields {
             Fields old = elements.get(i);
             if (old.has("id")) {
                 for (JsonNode element : fresh)
-                    if (element instanceof ObjectNode object && old.node.get("id").equals(object.get("id")))
-                        old.keepInto(object);
+                    if (element instanceof ObjectNode object
+                            && old.node.get("id").equals(object.get("id"))) old.keepInto(object);
             } else if (fresh.size() == elements.size() && fresh.get(i) instanceof ObjectNode object) {
                 old.keepInto(object);
             }
@@ -217,8 +216,7 @@ final class Fields {
     private JsonNode get(String name, String allowed) {
         asked.add(name);
         JsonNode value = node.get(name);
-        if (value == null)
-            throw JsonFileException.of(Reason.MISSING, file.placeOf(pointer), pointerTo(name), allowed);
+        if (value == null) throw JsonFileException.of(Reason.MISSING, file.placeOf(pointer), pointerTo(name), allowed);
         return value;
     }
 

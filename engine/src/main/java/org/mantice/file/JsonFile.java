@@ -66,7 +66,8 @@ final class JsonFile {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(mostBytes + 1);
             if (bytes.length > mostBytes)
-                throw JsonFileException.of(Reason.TOO_LARGE, place, Math.max(Files.size(file), bytes.length), mostBytes);
+                throw JsonFileException.of(
+                        Reason.TOO_LARGE, place, Math.max(Files.size(file), bytes.length), mostBytes);
             return parse(bytes, place, mostBytes);
         } catch (NoSuchFileException e) {
             throw JsonFileException.causedBy(e, Reason.NOT_FOUND, place);
@@ -103,7 +104,10 @@ final class JsonFile {
 
     private static String decode(byte[] bytes, FilePlace place) {
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
             throw JsonFileException.causedBy(e, Reason.BAD_ENCODING, place);
@@ -165,9 +169,8 @@ final class JsonFile {
     /** As text in UTF-8: fields in the order given, indented by two, lines ended by a line feed alone. */
     static byte[] bytes(JsonNode node) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter()
-                .withObjectIndenter(indenter)
-                .withArrayIndenter(indenter);
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try {
             return (MAPPER.writer(printer).writeValueAsString(node) + "\n").getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {

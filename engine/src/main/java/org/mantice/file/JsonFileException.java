@@ -46,7 +46,10 @@ public final class JsonFileException extends ManticeException {
 
     static JsonFileException causedBy(Throwable cause, Reason reason, FilePlace place, Object... args) {
         return new JsonFileException(
-                reason, place, cause, Arrays.stream(args).map(JsonFileException::text).toList());
+                reason,
+                place,
+                cause,
+                Arrays.stream(args).map(JsonFileException::text).toList());
     }
 
     public Reason reason() {
@@ -55,7 +58,9 @@ public final class JsonFileException extends ManticeException {
 
     /** One line of at most so many characters, whatever the file holds. */
     private static String text(Object arg) {
-        String line = String.valueOf(arg).replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ").strip();
+        String line = String.valueOf(arg)
+                .replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ")
+                .strip();
         return line.length() <= LONGEST_ARGUMENT ? line : line.substring(0, LONGEST_ARGUMENT) + "…";
     }
 

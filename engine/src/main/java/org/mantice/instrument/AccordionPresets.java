@@ -21,8 +21,17 @@ public final class AccordionPresets {
     private static final int REACH_MILLIS = 400;
 
     private static final List<Accordion> ALL = List.of(
-            beginner26(), student26of24(), student26(), student30(), standard34of60(), standard34(), worn37(),
-            standard37(), musette41(), full41(), concert45());
+            beginner26(),
+            student26of24(),
+            student26(),
+            student30(),
+            standard34of60(),
+            standard34(),
+            worn37(),
+            standard37(),
+            musette41(),
+            full41(),
+            concert45());
 
     private AccordionPresets() {}
 
@@ -63,7 +72,12 @@ public final class AccordionPresets {
         return new Accordion(
                 "student-26-key-48-bass",
                 "Student, 26 keys, 48 bass without sevenths",
-                treble(59, 84, STUDENT_WHITE_KEY_MICRONS, RegisterSign.CLARINET, RegisterSign.BANDONEON,
+                treble(
+                        59,
+                        84,
+                        STUDENT_WHITE_KEY_MICRONS,
+                        RegisterSign.CLARINET,
+                        RegisterSign.BANDONEON,
                         RegisterSign.BASSOON),
                 StradellaBass.ofSize(48),
                 new BellowsEstimate(0.050, 170, 260).bellows(2, 3, 40));
@@ -82,7 +96,12 @@ public final class AccordionPresets {
         return new Accordion(
                 "standard-34-key-60-bass",
                 "Standard, 34 keys, 60 bass without diminished",
-                treble(55, 88, STUDENT_WHITE_KEY_MICRONS, RegisterSign.CLARINET, RegisterSign.BASSOON,
+                treble(
+                        55,
+                        88,
+                        STUDENT_WHITE_KEY_MICRONS,
+                        RegisterSign.CLARINET,
+                        RegisterSign.BASSOON,
                         RegisterSign.BANDONEON),
                 StradellaBass.ofSize(60),
                 new BellowsEstimate(0.060, 200, 300).bellows(4, 6, 50));
@@ -92,8 +111,15 @@ public final class AccordionPresets {
         return new Accordion(
                 "standard-34-key-72-bass",
                 "Standard, 34 keys, 72 bass",
-                treble(55, 88, 20_000, RegisterSign.CLARINET, RegisterSign.VIOLIN, RegisterSign.BANDONEON,
-                        RegisterSign.BASSOON, RegisterSign.ACCORDION),
+                treble(
+                        55,
+                        88,
+                        20_000,
+                        RegisterSign.CLARINET,
+                        RegisterSign.VIOLIN,
+                        RegisterSign.BANDONEON,
+                        RegisterSign.BASSOON,
+                        RegisterSign.ACCORDION),
                 StradellaBass.ofSize(72),
                 new BellowsEstimate(0.065, 210, 310).bellows(4, 6, 50));
     }
@@ -111,8 +137,17 @@ public final class AccordionPresets {
         return new Accordion(
                 "standard-37-key-96-bass",
                 "Standard, 37 keys, 96 bass",
-                treble(53, 89, 20_000, RegisterSign.CLARINET, RegisterSign.BASSOON, RegisterSign.VIOLIN,
-                        RegisterSign.BANDONEON, RegisterSign.ACCORDION, RegisterSign.OBOE, RegisterSign.MASTER),
+                treble(
+                        53,
+                        89,
+                        20_000,
+                        RegisterSign.CLARINET,
+                        RegisterSign.BASSOON,
+                        RegisterSign.VIOLIN,
+                        RegisterSign.BANDONEON,
+                        RegisterSign.ACCORDION,
+                        RegisterSign.OBOE,
+                        RegisterSign.MASTER),
                 StradellaBass.ofSize(96),
                 new BellowsEstimate(0.075, 230, 340).bellows(4, 6, 50));
     }
@@ -121,9 +156,17 @@ public final class AccordionPresets {
         return new Accordion(
                 "musette-41-key-120-bass",
                 "Musette, 41 keys, 120 bass",
-                treble(53, 93, FULL_WHITE_KEY_MICRONS, RegisterSign.CLARINET, RegisterSign.BASSOON,
-                        RegisterSign.VIOLIN, RegisterSign.AUTHENTIC_MUSETTE, RegisterSign.BANDONEON,
-                        RegisterSign.ACCORDION, RegisterSign.DOUBLE_TREMOLO_LOWER_OCTAVE),
+                treble(
+                        53,
+                        93,
+                        FULL_WHITE_KEY_MICRONS,
+                        RegisterSign.CLARINET,
+                        RegisterSign.BASSOON,
+                        RegisterSign.VIOLIN,
+                        RegisterSign.AUTHENTIC_MUSETTE,
+                        RegisterSign.BANDONEON,
+                        RegisterSign.ACCORDION,
+                        RegisterSign.DOUBLE_TREMOLO_LOWER_OCTAVE),
                 StradellaBass.ofSize(120),
                 new BellowsEstimate(0.080, 240, 350).bellows(4, 6, 50));
     }
@@ -132,9 +175,20 @@ public final class AccordionPresets {
         return new Accordion(
                 "full-41-key-120-bass",
                 "Full size, 41 keys, 120 bass",
-                treble(53, 93, FULL_WHITE_KEY_MICRONS, RegisterSign.PICCOLO, RegisterSign.CLARINET,
-                        RegisterSign.BASSOON, RegisterSign.OBOE, RegisterSign.VIOLIN, RegisterSign.IMITATION_MUSETTE,
-                        RegisterSign.ORGAN, RegisterSign.HARMONIUM, RegisterSign.BANDONEON, RegisterSign.ACCORDION,
+                treble(
+                        53,
+                        93,
+                        FULL_WHITE_KEY_MICRONS,
+                        RegisterSign.PICCOLO,
+                        RegisterSign.CLARINET,
+                        RegisterSign.BASSOON,
+                        RegisterSign.OBOE,
+                        RegisterSign.VIOLIN,
+                        RegisterSign.IMITATION_MUSETTE,
+                        RegisterSign.ORGAN,
+                        RegisterSign.HARMONIUM,
+                        RegisterSign.BANDONEON,
+                        RegisterSign.ACCORDION,
                         RegisterSign.MASTER),
                 StradellaBass.ofSize(120),
                 new BellowsEstimate(0.080, 240, 350).bellows(4, 6, 45));
@@ -144,10 +198,22 @@ public final class AccordionPresets {
         return new Accordion(
                 "concert-45-key-120-bass",
                 "Concert, 45 keys, 120 bass",
-                treble(52, 96, FULL_WHITE_KEY_MICRONS, RegisterSign.PICCOLO, RegisterSign.CLARINET,
-                        RegisterSign.BASSOON, RegisterSign.OBOE, RegisterSign.VIOLIN, RegisterSign.IMITATION_MUSETTE,
-                        RegisterSign.AUTHENTIC_MUSETTE, RegisterSign.ORGAN, RegisterSign.HARMONIUM,
-                        RegisterSign.BANDONEON, RegisterSign.ACCORDION, RegisterSign.DOUBLE_TREMOLO_LOWER_OCTAVE,
+                treble(
+                        52,
+                        96,
+                        FULL_WHITE_KEY_MICRONS,
+                        RegisterSign.PICCOLO,
+                        RegisterSign.CLARINET,
+                        RegisterSign.BASSOON,
+                        RegisterSign.OBOE,
+                        RegisterSign.VIOLIN,
+                        RegisterSign.IMITATION_MUSETTE,
+                        RegisterSign.AUTHENTIC_MUSETTE,
+                        RegisterSign.ORGAN,
+                        RegisterSign.HARMONIUM,
+                        RegisterSign.BANDONEON,
+                        RegisterSign.ACCORDION,
+                        RegisterSign.DOUBLE_TREMOLO_LOWER_OCTAVE,
                         RegisterSign.FULL),
                 StradellaBass.ofSize(120),
                 new BellowsEstimate(0.088, 250, 360).bellows(5, 6, 30));

@@ -85,6 +85,9 @@ public record ButtonChoice(
     /** As {@code "A bass + C major"}. */
     @Override
     public String toString() {
-        return isSilent() ? "silent" : String.join(" + ", buttons().stream().map(BassButton::toString).toList());
+        return isSilent()
+                ? "silent"
+                : String.join(
+                        " + ", buttons().stream().map(BassButton::toString).toList());
     }
 }

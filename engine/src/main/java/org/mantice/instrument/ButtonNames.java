@@ -6,13 +6,14 @@ public final class ButtonNames {
 
     /** A counterbass is named by the note that it sounds. */
     public static String of(BassButton button) {
-        return button.noteName() + switch (button.row()) {
-            case COUNTERBASS -> " counterbass";
-            case BASS -> " bass";
-            case MAJOR -> " major";
-            case MINOR -> " minor";
-            case SEVENTH -> " seventh";
-            case DIMINISHED -> " diminished";
-        };
+        return button.noteName()
+                + switch (button.row()) {
+                    case COUNTERBASS -> " counterbass";
+                    case BASS -> " bass";
+                    case MAJOR -> " major";
+                    case MINOR -> " minor";
+                    case SEVENTH -> " seventh";
+                    case DIMINISHED -> " diminished";
+                };
     }
 }

@@ -54,9 +54,12 @@ public final class ChordButtons {
         if (symbol.isSilent()) return List.of(ButtonChoice.SILENT);
         ChordTones tones = ChordTones.of(symbol);
         if (layout.isAbsent()) return List.of(silent(tones, Substitution.NO_BASS_SIDE));
-        Asked asked = new Asked(symbol, tones, symbol.degrees().isEmpty() || tones.kind() != ChordKind.OTHER
-                ? ChordRecipe.usual(tones.kind())
-                : List.of());
+        Asked asked = new Asked(
+                symbol,
+                tones,
+                symbol.degrees().isEmpty() || tones.kind() != ChordKind.OTHER
+                        ? ChordRecipe.usual(tones.kind())
+                        : List.of());
         List<Found> found = new ArrayList<>(usual(asked));
         found.addAll(searched(asked));
         if (found.isEmpty()) found.addAll(withBasses(asked, List.of(), Found.SEARCHED));
@@ -115,8 +118,9 @@ public final class ChordButtons {
             if (recipe.onlyElse() && !found.isEmpty()) continue;
             for (List<BassButton> chord : placements(asked, recipe))
                 for (Found one : withBasses(asked, chord, rank))
-                    if (recipe.holdsRoot() || !asked.tones().hasSlashBass() || !one.choice().hasWrittenBass())
-                        found.add(one);
+                    if (recipe.holdsRoot()
+                            || !asked.tones().hasSlashBass()
+                            || !one.choice().hasWrittenBass()) found.add(one);
         }
         return found;
     }
@@ -126,9 +130,8 @@ public final class ChordButtons {
         List<List<BassButton>> placed = List.of(List.of());
         for (ChordRecipe.Key key : recipe.keys()) {
             int pitchClass = (asked.tones().root() + key.semitones()) % 12;
-            List<BassButton> places = key.row() == BassRow.BASS
-                    ? layout.bassButtons(pitchClass)
-                    : layout.buttons(key.row(), pitchClass);
+            List<BassButton> places =
+                    key.row() == BassRow.BASS ? layout.bassButtons(pitchClass) : layout.buttons(key.row(), pitchClass);
             List<List<BassButton>> longer = new ArrayList<>();
             for (List<BassButton> chord : placed)
                 for (BassButton place : places) if (isWithin(CHORD_SPAN, chord, place)) longer.add(plus(chord, place));
@@ -144,11 +147,14 @@ public final class ChordButtons {
      */
     private List<Found> searched(Asked asked) {
         int wanted = asked.tones().chord();
-        boolean usual = asked.recipes().stream().anyMatch(recipe -> !recipe.keys().isEmpty());
+        boolean usual =
+                asked.recipes().stream().anyMatch(recipe -> !recipe.keys().isEmpty());
         List<Found> found = new ArrayList<>();
         for (BassButton one : all) {
             int foreign = ChordTones.mask(one) & ~wanted;
-            boolean isMild = Integer.bitCount(foreign) == 1 && one.row().isChord() && !asked.tones().clashes(foreign);
+            boolean isMild = Integer.bitCount(foreign) == 1
+                    && one.row().isChord()
+                    && !asked.tones().clashes(foreign);
             if (foreign == 0 || isMild) found.addAll(withBasses(asked, List.of(one), Found.SEARCHED));
             if (foreign != 0 || usual && !one.row().isChord()) continue;
             for (BassButton other : all)
@@ -179,7 +185,8 @@ public final class ChordButtons {
 
     private List<BassButton> reachable(int pitchClass, List<BassButton> chord) {
         List<BassButton> every = layout.bassButtons(pitchClass);
-        List<BassButton> near = every.stream().filter(bass -> isWithin(BASS_SPAN, chord, bass)).toList();
+        List<BassButton> near =
+                every.stream().filter(bass -> isWithin(BASS_SPAN, chord, bass)).toList();
         return near.isEmpty() ? every : near;
     }
 
@@ -206,7 +213,9 @@ public final class ChordButtons {
                 rank,
                 rank < asked.recipes().size() && !asked.recipes().get(rank).onlyElse(),
                 bassGrade(tones, bassTone),
-                buttons.stream().mapToInt(button -> Math.abs(button.column() - home)).sum(),
+                buttons.stream()
+                        .mapToInt(button -> Math.abs(button.column() - home))
+                        .sum(),
                 choice.reachSquared(layout.geometry()));
     }
 
@@ -255,8 +264,10 @@ public final class ChordButtons {
         ChordRecipe ideal = asked.recipes().get(0);
         if (!placements(asked, ideal).isEmpty()) return;
         for (ChordRecipe.Key key : ideal.keys())
-            if (!layout.rows().contains(key.row())) Substitution.ofMissing(key.row()).ifPresent(reasons::add);
-        if (reasons.isEmpty() || !layout.hasColumn(homeColumn(asked.symbol().root().fifths())))
+            if (!layout.rows().contains(key.row()))
+                Substitution.ofMissing(key.row()).ifPresent(reasons::add);
+        if (reasons.isEmpty()
+                || !layout.hasColumn(homeColumn(asked.symbol().root().fifths())))
             reasons.add(Substitution.BEYOND_COLUMNS);
     }
 
@@ -288,12 +299,12 @@ public final class ChordButtons {
      * @param isUsual whether players take it of their own accord, not for want of another
      * @param away columns between its buttons and the chord's own column, added up
      */
-    private record Found(
-            ButtonChoice choice, int rank, boolean isUsual, int bassGrade, int away, long reachSquared) {
+    private record Found(ButtonChoice choice, int rank, boolean isUsual, int bassGrade, int away, long reachSquared) {
         static final int SEARCHED = 100;
 
         static final Comparator<Found> ORDER = Comparator.comparing((Found found) -> found.bassGrade > 0)
-                .thenComparing(found -> !(found.isUsual && found.choice.missing().isEmpty()))
+                .thenComparing(
+                        found -> !(found.isUsual && found.choice.missing().isEmpty()))
                 .thenComparingInt(found -> found.choice.missing().size())
                 .thenComparingInt(Found::bassGrade)
                 .thenComparingInt(Found::rank)
@@ -306,7 +317,9 @@ public final class ChordButtons {
                 .thenComparing(found -> found.choice.buttons(), ChordButtons::compare);
 
         long bassNotesInChord() {
-            return choice.chord().stream().filter(button -> !button.row().isChord()).count();
+            return choice.chord().stream()
+                    .filter(button -> !button.row().isChord())
+                    .count();
         }
     }
 
@@ -323,22 +336,22 @@ public final class ChordButtons {
         void offer(Found found) {
             if (choices.size() < MOST_CHOICES
                     && choices.stream().noneMatch(kept -> beats(kept, found))
-                    && choices.stream().filter(kept -> isAlike(kept, found)).count() < MOST_ALIKE)
-                choices.add(found);
+                    && choices.stream().filter(kept -> isAlike(kept, found)).count() < MOST_ALIKE) choices.add(found);
         }
 
         private static boolean isAlike(Found kept, Found found) {
             return kept.rank() == found.rank()
                     && kept.bassGrade() == found.bassGrade()
                     && kept.choice().sounding().equals(found.choice().sounding())
-                    && kept.choice().buttons().size() == found.choice().buttons().size();
+                    && kept.choice().buttons().size()
+                            == found.choice().buttons().size();
         }
 
         private static boolean beats(Found kept, Found found) {
             ButtonChoice one = kept.choice();
             ButtonChoice other = found.choice();
-            if (Set.copyOf(one.buttons()).equals(Set.copyOf(other.buttons())) && one.bass().equals(other.bass()))
-                return true;
+            if (Set.copyOf(one.buttons()).equals(Set.copyOf(other.buttons()))
+                    && one.bass().equals(other.bass())) return true;
             int missing = other.missing().size() - one.missing().size();
             int leftOut = other.leftOut().size() - one.leftOut().size();
             int foreign = other.foreign().size() - one.foreign().size();

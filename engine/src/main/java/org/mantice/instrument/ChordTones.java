@@ -31,7 +31,10 @@ record ChordTones(int chord, int root, int bass, ChordKind kind) {
         if (symbol.degrees().isEmpty()) return symbol.kind();
         for (ChordKind kind : ChordKind.values())
             if (!kind.intervals().isEmpty()
-                    && mask(kind.intervals().stream().map(tone -> (tone + root) % 12).toList()) == chord) return kind;
+                    && mask(kind.intervals().stream()
+                                    .map(tone -> (tone + root) % 12)
+                                    .toList())
+                            == chord) return kind;
         return ChordKind.OTHER;
     }
 
@@ -54,8 +57,8 @@ record ChordTones(int chord, int root, int bass, ChordKind kind) {
         int fifth = 1 << (root + 7) % 12;
         int lowFifth = 1 << (root + 6) % 12;
         boolean spare = Integer.bitCount(chord) >= 4 || hasOnRoot(buttons, BassRow.SEVENTH);
-        int unmissed = (spare ? fifth : 0)
-                | (hasOnRoot(buttons, BassRow.DIMINISHED) && (chord & fifth) == 0 ? lowFifth : 0);
+        int unmissed =
+                (spare ? fifth : 0) | (hasOnRoot(buttons, BassRow.DIMINISHED) && (chord & fifth) == 0 ? lowFifth : 0);
         return silent & unmissed & ~(1 << bass);
     }
 

@@ -71,7 +71,8 @@ public enum RegisterSign {
 
         /** Of one or more banks. */
         public static Triple of(Set<ReedBank> banks) {
-            int middle = (int) banks.stream().filter(bank -> bank.semitones() == 0).count();
+            int middle =
+                    (int) banks.stream().filter(bank -> bank.semitones() == 0).count();
             return new Triple(banks.contains(HIGH_4) ? 1 : 0, middle, banks.contains(LOW_16) ? 1 : 0);
         }
 
@@ -139,6 +140,8 @@ public enum RegisterSign {
 
     /** The signs that MusicXML writes alike, in the order of their code points: none, one or several. */
     public static List<RegisterSign> ofTriple(Triple triple) {
-        return List.of(values()).stream().filter(sign -> sign.triple().equals(triple)).toList();
+        return List.of(values()).stream()
+                .filter(sign -> sign.triple().equals(triple))
+                .toList();
     }
 }

@@ -35,8 +35,9 @@ class JsonFileTest {
 
     @Test
     void a_file_that_ends_in_the_middle_is_refused_with_the_line() {
-        refused("{\n\"id\": \"a\",\n", "mine.json, line 3: the file ends in the middle; "
-                + "allowed: a complete JSON object");
+        refused(
+                "{\n\"id\": \"a\",\n",
+                "mine.json, line 3: the file ends in the middle; " + "allowed: a complete JSON object");
     }
 
     @Test
@@ -47,8 +48,9 @@ class JsonFileTest {
 
     @Test
     void a_field_that_comes_twice_is_refused_with_the_line() {
-        refused("{\"id\": 1,\n\"id\": 2}", "mine.json, line 2: the field \"id\" comes twice in one object; "
-                + "allowed: once");
+        refused(
+                "{\"id\": 1,\n\"id\": 2}",
+                "mine.json, line 2: the field \"id\" comes twice in one object; " + "allowed: once");
     }
 
     @Test
@@ -61,19 +63,32 @@ class JsonFileTest {
     @Test
     void what_is_no_json_is_refused_in_one_line() {
         for (String text : new String[] {
-            "{\"id\": NaN}", "{\"id\": Infinity}", "{'id': 1}", "{\"id\": 01}", "{\"id\": 1,}", "{id: 1}",
-            "{} trailing", "{} {}", "{\"id\": \"a\nb\"}", "// comment\n{}", "hello", "<score-partwise/>", "{\"a\":\"\\x\"}"
+            "{\"id\": NaN}",
+            "{\"id\": Infinity}",
+            "{'id': 1}",
+            "{\"id\": 01}",
+            "{\"id\": 1,}",
+            "{id: 1}",
+            "{} trailing",
+            "{} {}",
+            "{\"id\": \"a\nb\"}",
+            "// comment\n{}",
+            "hello",
+            "<score-partwise/>",
+            "{\"a\":\"\\x\"}"
         })
             assertThatThrownBy(() -> AccordionFile.parse(text.getBytes(StandardCharsets.UTF_8), PLACE))
                     .as(text)
                     .isInstanceOf(JsonFileException.class)
-                    .hasMessageMatching("mine\\.json, line [0-9]+: the JSON is damaged \\(.*\\); allowed: JSON after RFC 8259");
+                    .hasMessageMatching(
+                            "mine\\.json, line [0-9]+: the JSON is damaged \\(.*\\); allowed: JSON after RFC 8259");
     }
 
     @Test
     void other_encodings_than_utf_8_are_refused_and_a_byte_order_mark_is_not() {
         byte[] latin = "{\"name\": \"Börse\"}".getBytes(StandardCharsets.ISO_8859_1);
-        byte[] good = AccordionFile.of(AccordionPresets.get("standard-34-key-72-bass")).bytes();
+        byte[] good = AccordionFile.of(AccordionPresets.get("standard-34-key-72-bass"))
+                .bytes();
         byte[] marked = ("\uFEFF" + new String(good, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
 
         assertThatThrownBy(() -> AccordionFile.parse(latin, PLACE))
@@ -102,20 +117,23 @@ class JsonFileTest {
 
     @Test
     void every_cut_of_a_good_file_is_refused_in_one_line() {
-        byte[] good = AccordionFile.of(AccordionPresets.get("beginner-26-key-12-bass")).bytes();
+        byte[] good = AccordionFile.of(AccordionPresets.get("beginner-26-key-12-bass"))
+                .bytes();
         int last = new String(good, StandardCharsets.UTF_8).lastIndexOf('}');
         for (int length = 0; length <= last; length += 7) {
             byte[] cut = Arrays.copyOf(good, length);
             assertThatThrownBy(() -> AccordionFile.parse(cut, PLACE))
                     .isInstanceOf(JsonFileException.class)
-                    .satisfies(e -> assertThat(e.getMessage()).doesNotContain("\n").hasSizeLessThan(700));
+                    .satisfies(
+                            e -> assertThat(e.getMessage()).doesNotContain("\n").hasSizeLessThan(700));
         }
     }
 
     @Test
     void a_byte_changed_at_random_is_read_or_refused_in_one_line() {
         Random random = new Random(20_260_101);
-        byte[] good = AccordionFile.of(AccordionPresets.get("beginner-26-key-12-bass")).bytes();
+        byte[] good = AccordionFile.of(AccordionPresets.get("beginner-26-key-12-bass"))
+                .bytes();
         int refused = 0;
         for (int i = 0; i < 2_000; i++) {
             byte[] changed = good.clone();
@@ -124,7 +142,10 @@ class JsonFileTest {
                 AccordionFile.parse(changed, PLACE);
             } catch (JsonFileException e) {
                 refused++;
-                assertThat(e.getMessage()).startsWith("mine.json").doesNotContain("\n").hasSizeLessThan(700);
+                assertThat(e.getMessage())
+                        .startsWith("mine.json")
+                        .doesNotContain("\n")
+                        .hasSizeLessThan(700);
             }
         }
         assertThat(refused).isGreaterThan(1_000);

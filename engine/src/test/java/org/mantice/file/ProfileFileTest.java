@@ -34,10 +34,14 @@ class ProfileFileTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final FilePlace PLACE = FilePlace.of("mine.json");
     private static final Accordion FULL = AccordionPresets.get("full-41-key-120-bass");
-    private static final Player MEDIUM =
-            new Player("anna", "Anna", 95, PlayerPresets.get("medium-hand").bassMethod(),
-                    PlayerPresets.get("medium-hand").jumps(), true,
-                    PlayerPresets.get("medium-hand").taste().with("bellows.evenness", 1_500));
+    private static final Player MEDIUM = new Player(
+            "anna",
+            "Anna",
+            95,
+            PlayerPresets.get("medium-hand").bassMethod(),
+            PlayerPresets.get("medium-hand").jumps(),
+            true,
+            PlayerPresets.get("medium-hand").taste().with("bellows.evenness", 1_500));
 
     @TempDir
     Path folder;
@@ -94,8 +98,10 @@ class ProfileFileTest {
             AccordionFile.of(accordion).write(file);
 
             assertThat(AccordionFile.read(file).accordion()).isEqualTo(accordion);
-            assertThat(AccordionFile.read(file).bytes()).isEqualTo(AccordionFile.of(accordion).bytes());
-            assertThat(schema.validate(text(AccordionFile.of(accordion).bytes()), InputFormat.JSON)).isEmpty();
+            assertThat(AccordionFile.read(file).bytes())
+                    .isEqualTo(AccordionFile.of(accordion).bytes());
+            assertThat(schema.validate(text(AccordionFile.of(accordion).bytes()), InputFormat.JSON))
+                    .isEmpty();
         }
     }
 
@@ -109,15 +115,16 @@ class ProfileFileTest {
             PlayerFile.of(player).write(file);
 
             assertThat(PlayerFile.read(file).player()).isEqualTo(player);
-            assertThat(PlayerFile.read(file).bytes()).isEqualTo(PlayerFile.of(player).bytes());
-            assertThat(schema.validate(text(PlayerFile.of(player).bytes()), InputFormat.JSON)).isEmpty();
+            assertThat(PlayerFile.read(file).bytes())
+                    .isEqualTo(PlayerFile.of(player).bytes());
+            assertThat(schema.validate(text(PlayerFile.of(player).bytes()), InputFormat.JSON))
+                    .isEmpty();
         }
     }
 
     @Test
     void an_instrument_without_bass_comes_back_from_its_file() throws IOException {
-        Accordion without =
-                new Accordion("no-bass", "No bass", FULL.treble(), StradellaBass.none(), FULL.bellows());
+        Accordion without = new Accordion("no-bass", "No bass", FULL.treble(), StradellaBass.none(), FULL.bellows());
 
         byte[] bytes = AccordionFile.of(without).bytes();
 
@@ -130,7 +137,9 @@ class ProfileFileTest {
     void stored_files_of_version_0_1_are_read() throws IOException {
         try (InputStream accordion = getClass().getResourceAsStream("0.1/village.accordion.json");
                 InputStream player = getClass().getResourceAsStream("0.1/anna.player.json")) {
-            assertThat(AccordionFile.parse(accordion.readAllBytes(), PLACE).accordion().bass())
+            assertThat(AccordionFile.parse(accordion.readAllBytes(), PLACE)
+                            .accordion()
+                            .bass())
                     .isEqualTo(StradellaBass.ofSize(72));
             assertThat(PlayerFile.parse(player.readAllBytes(), PLACE).player()).isEqualTo(MEDIUM);
         }
@@ -167,7 +176,9 @@ class ProfileFileTest {
                     before.treble().lowestMidi(),
                     before.treble().highestMidi(),
                     before.treble().whiteKeyMicrons(),
-                    before.treble().switches().subList(1, before.treble().switches().size()));
+                    before.treble()
+                            .switches()
+                            .subList(1, before.treble().switches().size()));
             return new Accordion(before.id(), "Renamed", treble, before.bass(), before.bellows());
         }
     }
@@ -177,7 +188,8 @@ class ProfileFileTest {
         String text = text(PlayerFile.of(MEDIUM).bytes())
                 .replaceFirst("\\{", "{ \"pi\": 3.14159265358979323846264338327950, \"long\": 12345678901234567890,");
 
-        assertThat(text(PlayerFile.parse(text.getBytes(StandardCharsets.UTF_8), PLACE).bytes()))
+        assertThat(text(PlayerFile.parse(text.getBytes(StandardCharsets.UTF_8), PLACE)
+                        .bytes()))
                 .contains("3.14159265358979323846264338327950", "12345678901234567890");
     }
 
@@ -239,13 +251,15 @@ class ProfileFileTest {
                 new Wrong("/treble/switches/1/id", "\"\"", "/treble/switches/1/id is ''; allowed: up to 64"),
                 new Wrong("/treble/switches/1/name", "\"\"", "/treble/switches/1/name is ''; allowed: 1 to 200"),
                 new Wrong("/treble/switches/1/banks", "[]", "/treble/switches/1/banks is empty; allowed: one or more"),
-                new Wrong("/treble/switches/1/banks/0", "\"middle\"", "banks/0 is \"middle\"; allowed: low-16, middle-8"),
+                new Wrong(
+                        "/treble/switches/1/banks/0", "\"middle\"", "banks/0 is \"middle\"; allowed: low-16, middle-8"),
                 new Wrong("/treble/switches/1/works", "1", "/treble/switches/1/works is 1; allowed: true or false"),
                 new Wrong("/treble/switches/1/reachMillis", "10001", "reachMillis is 10001; allowed: 0 to 10000"),
                 new Wrong("/bass/firstColumn", "15", "/bass/firstColumn is 15; allowed: -14 to 14"),
                 new Wrong("/bass/columns", "25", "/bass/columns is 25; allowed: 0 to 24"),
                 new Wrong("/bass/rows", "[\"bass\", \"bass\"]", "/bass/rows/1 is \"bass\"; allowed: each one once"),
-                new Wrong("/bass/rows", "[\"treble\"]", "/bass/rows/0 is \"treble\"; allowed: counterbass, bass, major"),
+                new Wrong(
+                        "/bass/rows", "[\"treble\"]", "/bass/rows/0 is \"treble\"; allowed: counterbass, bass, major"),
                 new Wrong("/bass/geometry/columnMicrons", "4999", "columnMicrons is 4999; allowed: 5000 to 40000"),
                 new Wrong("/bass/geometry/rowMicrons", "40001", "rowMicrons is 40001; allowed: 5000 to 40000"),
                 new Wrong("/bass/geometry/driftMicrons", "-1", "driftMicrons is -1; allowed: 0 to 17500"),
@@ -266,7 +280,8 @@ class ProfileFileTest {
                 new Wrong("/bellows/appetites/loudness/mf", "999", "appetites/loudness/mf is 999; allowed: 1000"),
                 new Wrong("/bellows/appetites/loudness/f", "0", "appetites/loudness/f is 0; allowed: 1000 to 20000"),
                 new Wrong("/bellows/turnMillis", "1001", "/bellows/turnMillis is 1001; allowed: 0 to 1000"),
-                new Wrong("/bellows/turnMillis", "\"fast\"", "/bellows/turnMillis is \"fast\"; allowed: a whole number"),
+                new Wrong(
+                        "/bellows/turnMillis", "\"fast\"", "/bellows/turnMillis is \"fast\"; allowed: a whole number"),
                 new Wrong("/bellows/measured", "\"no\"", "/bellows/measured is \"no\"; allowed: true or false"));
     }
 
@@ -296,7 +311,8 @@ class ProfileFileTest {
         ObjectNode tree = accordionTree();
         set(tree, wrong);
 
-        if (BEYOND_SCHEMA.contains(wrong.toString())) assertThat(schema("accordion").validate(tree)).isEmpty();
+        if (BEYOND_SCHEMA.contains(wrong.toString()))
+            assertThat(schema("accordion").validate(tree)).isEmpty();
         else assertThat(schema("accordion").validate(tree)).isNotEmpty();
     }
 

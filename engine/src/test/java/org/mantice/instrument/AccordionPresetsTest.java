@@ -28,7 +28,11 @@ class AccordionPresetsTest {
         assertThat(accordion.treble().highestMidi()).isEqualTo(highest);
         assertThat(accordion.treble().whiteKeys()).isEqualTo(white);
         assertThat(accordion.bass().buttons()).isEqualTo(buttons);
-        assertThat(AccordionPresets.all()).hasSize(11).extracting(Accordion::id).contains(id).doesNotHaveDuplicates();
+        assertThat(AccordionPresets.all())
+                .hasSize(11)
+                .extracting(Accordion::id)
+                .contains(id)
+                .doesNotHaveDuplicates();
     }
 
     /** 489 mm over 24 white keys; white keys of other instruments measure 19.6 to 20.5 mm. */
@@ -71,8 +75,12 @@ class AccordionPresetsTest {
     @Test
     void larger_instruments_hold_more_air() {
         List<Integer> capacities = List.of(
-                        "beginner-26-key-12-bass", "student-26-key-48-bass", "standard-34-key-72-bass",
-                        "standard-37-key-96-bass", "full-41-key-120-bass", "concert-45-key-120-bass")
+                        "beginner-26-key-12-bass",
+                        "student-26-key-48-bass",
+                        "standard-34-key-72-bass",
+                        "standard-37-key-96-bass",
+                        "full-41-key-120-bass",
+                        "concert-45-key-120-bass")
                 .stream()
                 .map(id -> AccordionPresets.get(id).bellows().capacityReedSeconds())
                 .toList();
@@ -82,10 +90,14 @@ class AccordionPresetsTest {
 
     @Test
     void small_instruments_have_few_switches_and_large_ones_many() {
-        assertThat(AccordionPresets.get("beginner-26-key-12-bass").treble().switches()).hasSize(1);
-        assertThat(AccordionPresets.get("student-26-key-48-bass").treble().switches()).hasSize(3);
-        assertThat(AccordionPresets.get("full-41-key-120-bass").treble().switches()).hasSize(11);
-        assertThat(AccordionPresets.get("concert-45-key-120-bass").treble().switches()).hasSize(13);
+        assertThat(AccordionPresets.get("beginner-26-key-12-bass").treble().switches())
+                .hasSize(1);
+        assertThat(AccordionPresets.get("student-26-key-48-bass").treble().switches())
+                .hasSize(3);
+        assertThat(AccordionPresets.get("full-41-key-120-bass").treble().switches())
+                .hasSize(11);
+        assertThat(AccordionPresets.get("concert-45-key-120-bass").treble().switches())
+                .hasSize(13);
     }
 
     /** n ranks give at most 2^n - 1 combinations. */
@@ -94,7 +106,10 @@ class AccordionPresetsTest {
         for (Accordion accordion : AccordionPresets.all()) {
             List<RegisterSwitch> switches = accordion.treble().switches();
             assertThat(switches).extracting(RegisterSwitch::banks).doesNotHaveDuplicates();
-            long ranks = switches.stream().flatMap(one -> one.banks().stream()).distinct().count();
+            long ranks = switches.stream()
+                    .flatMap(one -> one.banks().stream())
+                    .distinct()
+                    .count();
             assertThat(switches).hasSizeLessThanOrEqualTo((1 << ranks) - 1);
         }
     }

@@ -46,12 +46,20 @@ class ChordButtonsTest {
     /** Common practice, no source. */
     @ParameterizedTest(name = "{0} {1}: {2}")
     @CsvSource({
-        "C, MAJOR, C bass + C major", "G, MINOR, G bass + G minor", "C, DOMINANT, C bass + C seventh",
-        "D, DIMINISHED, D bass + D diminished", "D, DIMINISHED_SEVENTH, D bass + D diminished",
-        "C, MAJOR_SIXTH, C bass + A minor", "C, MAJOR_SEVENTH, C bass + E minor", "E, MINOR_SEVENTH, E bass + G major",
-        "B, HALF_DIMINISHED, B bass + D minor", "C, DOMINANT_NINTH, C bass + G minor + C seventh",
-        "C, SUSPENDED_FOURTH, C bass + F bass + G bass", "C, SUSPENDED_SECOND, C bass + G bass + D bass",
-        "C, POWER, C bass + G bass", "F, PEDAL, F bass"
+        "C, MAJOR, C bass + C major",
+        "G, MINOR, G bass + G minor",
+        "C, DOMINANT, C bass + C seventh",
+        "D, DIMINISHED, D bass + D diminished",
+        "D, DIMINISHED_SEVENTH, D bass + D diminished",
+        "C, MAJOR_SIXTH, C bass + A minor",
+        "C, MAJOR_SEVENTH, C bass + E minor",
+        "E, MINOR_SEVENTH, E bass + G major",
+        "B, HALF_DIMINISHED, B bass + D minor",
+        "C, DOMINANT_NINTH, C bass + G minor + C seventh",
+        "C, SUSPENDED_FOURTH, C bass + F bass + G bass",
+        "C, SUSPENDED_SECOND, C bass + G bass + D bass",
+        "C, POWER, C bass + G bass",
+        "F, PEDAL, F bass"
     })
     void a_120_takes_the_custom_buttons(String root, ChordKind kind, String buttons) {
         assertThat(first(120, symbol(root, kind))).hasToString(buttons);
@@ -64,8 +72,7 @@ class ChordButtonsTest {
     void a_minor_seventh_is_a_bass_with_c_major() {
         List<ButtonChoice> choices = choices(120, symbol("A", ChordKind.MINOR_SEVENTH));
 
-        assertThat(choices).extracting(ButtonChoice::toString)
-                .contains("A bass + C major", "A counterbass + C major");
+        assertThat(choices).extracting(ButtonChoice::toString).contains("A bass + C major", "A counterbass + C major");
         assertThat(choices.get(0).sounding()).containsExactly(0, 4, 7, 9);
         assertThat(choices.get(0).foreign()).isEmpty();
         assertThat(choices.get(1).bass()).contains(new BassButton(BassRow.COUNTERBASS, -1));
@@ -133,12 +140,11 @@ class ChordButtonsTest {
 
     @Test
     void a_suspended_chord_as_major_states_the_clash() {
-        assertThat(choices(120, symbol("C", ChordKind.SUSPENDED_FOURTH)))
-                .anySatisfy(choice -> {
-                    assertThat(choice).hasToString("C bass + C major");
-                    assertThat(choice.missing()).containsExactly(5);
-                    assertThat(choice.foreign()).containsExactly(4);
-                });
+        assertThat(choices(120, symbol("C", ChordKind.SUSPENDED_FOURTH))).anySatisfy(choice -> {
+            assertThat(choice).hasToString("C bass + C major");
+            assertThat(choice.missing()).containsExactly(5);
+            assertThat(choice.foreign()).containsExactly(4);
+        });
     }
 
     @Test
@@ -156,8 +162,7 @@ class ChordButtonsTest {
 
         assertThat(choice).hasToString("C bass + C major");
         assertThat(choice.hasWrittenBass()).isFalse();
-        assertThat(choice.substitutions())
-                .containsExactly(Substitution.NO_COUNTERBASS_ROW, Substitution.OTHER_BASS);
+        assertThat(choice.substitutions()).containsExactly(Substitution.NO_COUNTERBASS_ROW, Substitution.OTHER_BASS);
     }
 
     @Test
@@ -200,8 +205,7 @@ class ChordButtonsTest {
     void a_120_offers_the_same_chord_at_both_ends() {
         assertThat(choices(120, symbol("A", ChordKind.MAJOR)))
                 .extracting(ButtonChoice::chord)
-                .contains(
-                        List.of(new BassButton(BassRow.MAJOR, 3)), List.of(new BassButton(BassRow.MAJOR, -9)));
+                .contains(List.of(new BassButton(BassRow.MAJOR, 3)), List.of(new BassButton(BassRow.MAJOR, -9)));
     }
 
     @Test
@@ -267,7 +271,8 @@ class ChordButtonsTest {
         int compared = 0;
         for (ChordSymbol symbol : symbols()) {
             Map<StradellaBass, ButtonChoice> first = new HashMap<>();
-            layouts.forEach(layout -> first.put(layout, new ChordButtons(layout).choices(symbol).get(0)));
+            layouts.forEach(layout ->
+                    first.put(layout, new ChordButtons(layout).choices(symbol).get(0)));
             for (StradellaBass small : layouts)
                 for (StradellaBass large : layouts) {
                     if (!holds(large, small)) continue;
@@ -302,7 +307,9 @@ class ChordButtonsTest {
     /** Every seventh. */
     private static List<ChordSymbol> someSymbols() {
         List<ChordSymbol> every = symbols();
-        return IntStream.range(0, every.size() / 7).mapToObj(i -> every.get(7 * i)).toList();
+        return IntStream.range(0, every.size() / 7)
+                .mapToObj(i -> every.get(7 * i))
+                .toList();
     }
 
     private static List<ChordSymbol> symbols() {
@@ -312,7 +319,10 @@ class ChordButtonsTest {
                 symbols.add(ChordSymbol.of(NoteName.ofFifths(fifths), kind));
                 for (int bass : List.of(1, 4, -2, 2))
                     symbols.add(new ChordSymbol(
-                            NoteName.ofFifths(fifths), kind, List.of(), Optional.of(NoteName.ofFifths(fifths + bass)),
+                            NoteName.ofFifths(fifths),
+                            kind,
+                            List.of(),
+                            Optional.of(NoteName.ofFifths(fifths + bass)),
                             ""));
             }
         return symbols;

@@ -13,8 +13,13 @@ import org.mantice.tune.Loudness;
 class ReedFlowTest {
     @ParameterizedTest(name = "{0} Pa: {1} m/s, {2} l/s")
     @CsvSource({
-        "100, 12.9, 0.079", "200, 18.3, 0.111", "500, 28.9, 0.176", "1000, 40.8, 0.249", "1500, 50.0, 0.305",
-        "2000, 57.7, 0.352", "3000, 70.7, 0.431"
+        "100, 12.9, 0.079",
+        "200, 18.3, 0.111",
+        "500, 28.9, 0.176",
+        "1000, 40.8, 0.249",
+        "1500, 50.0, 0.305",
+        "2000, 57.7, 0.352",
+        "3000, 70.7, 0.431"
     })
     void jet_and_flow_follow_the_orifice_formula(double pascals, double metresPerSecond, double litresPerSecond) {
         assertThat(ReedFlow.jetMetresPerSecond(pascals)).isCloseTo(metresPerSecond, within(0.01 * metresPerSecond));

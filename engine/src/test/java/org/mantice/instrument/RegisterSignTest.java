@@ -41,15 +41,18 @@ class RegisterSignTest {
 
     private static Set<ReedBank> stops(String description) {
         Set<ReedBank> banks = EnumSet.noneOf(ReedBank.class);
-        for (String stop : description.replaceAll("^Right hand, 3 ranks, | \\(.*\\)$| stop", "").split(" \\+ "))
-            banks.add(switch (stop) {
-                case "4'" -> ReedBank.HIGH_4;
-                case "8'" -> ReedBank.MIDDLE_8;
-                case "16'" -> ReedBank.LOW_16;
-                case "lower tremolo 8'" -> ReedBank.TREMOLO_LOWER_8;
-                case "upper tremolo 8'" -> ReedBank.TREMOLO_UPPER_8;
-                default -> throw new AssertionError("unknown stop " + stop);
-            });
+        for (String stop : description
+                .replaceAll("^Right hand, 3 ranks, | \\(.*\\)$| stop", "")
+                .split(" \\+ "))
+            banks.add(
+                    switch (stop) {
+                        case "4'" -> ReedBank.HIGH_4;
+                        case "8'" -> ReedBank.MIDDLE_8;
+                        case "16'" -> ReedBank.LOW_16;
+                        case "lower tremolo 8'" -> ReedBank.TREMOLO_LOWER_8;
+                        case "upper tremolo 8'" -> ReedBank.TREMOLO_UPPER_8;
+                        default -> throw new AssertionError("unknown stop " + stop);
+                    });
         return banks;
     }
 
@@ -86,8 +89,7 @@ class RegisterSignTest {
 
     @Test
     void the_usual_master_of_four_ranks_has_no_sign_of_its_own() {
-        Set<ReedBank> banks = EnumSet.of(
-                ReedBank.LOW_16, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8, ReedBank.HIGH_4);
+        Set<ReedBank> banks = EnumSet.of(ReedBank.LOW_16, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8, ReedBank.HIGH_4);
 
         assertThat(RegisterSign.exactly(banks)).isEmpty();
         assertThat(RegisterSign.closest(banks)).contains(RegisterSign.MASTER);

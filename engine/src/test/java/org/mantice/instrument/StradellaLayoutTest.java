@@ -37,9 +37,17 @@ class StradellaLayoutTest {
 
     @ParameterizedTest(name = "{0} buttons lack {1}")
     @CsvSource({
-        "8, COUNTERBASS MINOR SEVENTH DIMINISHED", "12, COUNTERBASS MINOR SEVENTH DIMINISHED",
-        "24, COUNTERBASS SEVENTH DIMINISHED", "32, COUNTERBASS DIMINISHED", "40, DIMINISHED", "48, SEVENTH DIMINISHED",
-        "60, DIMINISHED", "72, ''", "80, DIMINISHED", "96, ''", "120, ''"
+        "8, COUNTERBASS MINOR SEVENTH DIMINISHED",
+        "12, COUNTERBASS MINOR SEVENTH DIMINISHED",
+        "24, COUNTERBASS SEVENTH DIMINISHED",
+        "32, COUNTERBASS DIMINISHED",
+        "40, DIMINISHED",
+        "48, SEVENTH DIMINISHED",
+        "60, DIMINISHED",
+        "72, ''",
+        "80, DIMINISHED",
+        "96, ''",
+        "120, ''"
     })
     void each_size_lacks_the_published_rows(int buttons, String lacking) {
         EnumSet<BassRow> rows = EnumSet.allOf(BassRow.class);
@@ -71,7 +79,9 @@ class StradellaLayoutTest {
     void a_120_repeats_eight_columns() {
         StradellaBass bass = StradellaBass.ofSize(120);
 
-        assertThat(IntStream.range(0, 12).filter(root -> bass.buttons(BassRow.MAJOR, root).size() == 2)).hasSize(8);
+        assertThat(IntStream.range(0, 12)
+                        .filter(root -> bass.buttons(BassRow.MAJOR, root).size() == 2))
+                .hasSize(8);
         assertThat(bass.buttons(BassRow.MAJOR, 9))
                 .containsExactly(new BassButton(BassRow.MAJOR, -9), new BassButton(BassRow.MAJOR, 3));
     }
@@ -109,7 +119,11 @@ class StradellaLayoutTest {
             for (int column = 0; column < 12; column++) {
                 int root = Math.floorMod(new BassButton(BassRow.BASS, column).rootPitchClass() - lowest, 12);
                 int third = Math.floorMod(
-                        new BassButton(BassRow.COUNTERBASS, column).pitchClasses().first() - lowest, 12);
+                        new BassButton(BassRow.COUNTERBASS, column)
+                                        .pitchClasses()
+                                        .first()
+                                - lowest,
+                        12);
                 if (third < root) below++;
             }
             assertThat(below).isEqualTo(4);
