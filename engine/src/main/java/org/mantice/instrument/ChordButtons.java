@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.ChordSymbol;
 
@@ -22,15 +23,12 @@ import org.mantice.tune.ChordSymbol;
  *
  * <p>A choice that is nowhere better than one before it and somewhere worse is dropped, so a longer list means real
  * alternatives: the same shape at the other end of the columns, a bass note as counterbass, fewer buttons against
- * fewer tones. A larger instrument, one with all the buttons of a smaller and more, never loses the written bass, and
+ * fewer tones. Only what the plain kind of chord would take stays in any case. A larger instrument, one with all the buttons of a smaller and more, never loses the written bass, and
  * at equal bass never misses more tones.
  */
 public final class ChordButtons {
     /** The most choices that are kept for one symbol. */
     public static final int MOST_CHOICES = 8;
-
-    /** The most that are kept of choices that differ in the place of their buttons alone. */
-    private static final int MOST_ALIKE = 4;
 
     /** Columns between buttons of the chord, which one hand holds at once; an estimate. */
     private static final int CHORD_SPAN = 4;
@@ -39,10 +37,12 @@ public final class ChordButtons {
 
     private final StradellaBass layout;
     private final List<BassButton> all;
+    private final List<List<BassButton>> basses;
 
     public ChordButtons(StradellaBass layout) {
         this.layout = layout;
         this.all = layout.allButtons();
+        this.basses = IntStream.range(0, 12).mapToObj(layout::bassButtons).toList();
     }
 
     /**
@@ -54,20 +54,16 @@ public final class ChordButtons {
         if (symbol.isSilent()) return List.of(ButtonChoice.SILENT);
         ChordTones tones = ChordTones.of(symbol);
         if (layout.isAbsent()) return List.of(silent(tones, Substitution.NO_BASS_SIDE));
-        Asked asked = new Asked(
-                symbol,
-                tones,
-                symbol.degrees().isEmpty() || tones.kind() != ChordKind.OTHER
-                        ? ChordRecipe.usual(tones.kind())
-                        : List.of());
-        List<Found> found = new ArrayList<>(usual(asked));
+        boolean isChanged = tones.kind() == ChordKind.OTHER && symbol.kind() != ChordKind.OTHER;
+        Asked asked = new Asked(symbol, tones, ChordRecipe.usual(isChanged ? symbol.kind() : tones.kind()), isChanged);
+        List<ChordGrip> found = new ArrayList<>(usual(asked));
         found.addAll(searched(asked));
-        if (found.isEmpty()) found.addAll(withBasses(asked, List.of(), Found.SEARCHED));
-        List<ButtonChoice> best = found.stream()
-                .sorted(Found.ORDER)
-                .collect(Kept::new, Kept::offer, (one, other) -> other.choices.forEach(one::offer))
-                .list();
-        return best.isEmpty() ? List.of(silent(tones, Substitution.NOT_PLAYABLE)) : best;
+        if (found.isEmpty()) addWithBasses(asked, List.of(), ChordGrip.SEARCHED, found);
+        if (found.isEmpty()) return List.of(silent(tones, Substitution.NOT_PLAYABLE));
+        found.sort(ChordGrip.ORDER);
+        return ChordGrip.unbeaten(found, MOST_CHOICES).stream()
+                .map(grip -> choice(asked, grip))
+                .toList();
     }
 
     /**
@@ -108,19 +104,23 @@ public final class ChordButtons {
                 .toList();
     }
 
-    /** A symbol, its tones and what players usually take for it. */
-    private record Asked(ChordSymbol symbol, ChordTones tones, List<ChordRecipe> recipes) {}
+    /**
+     * A symbol, its tones and what players usually take for it.
+     *
+     * @param isChanged whether degrees make it none of the known kinds; the recipes are then those of the plain kind
+     */
+    private record Asked(ChordSymbol symbol, ChordTones tones, List<ChordRecipe> recipes, boolean isChanged) {}
 
-    private List<Found> usual(Asked asked) {
-        List<Found> found = new ArrayList<>();
+    private List<ChordGrip> usual(Asked asked) {
+        List<ChordGrip> found = new ArrayList<>();
         for (int rank = 0; rank < asked.recipes().size(); rank++) {
             ChordRecipe recipe = asked.recipes().get(rank);
             if (recipe.onlyElse() && !found.isEmpty()) continue;
-            for (List<BassButton> chord : placements(asked, recipe))
-                for (Found one : withBasses(asked, chord, rank))
-                    if (recipe.holdsRoot()
-                            || !asked.tones().hasSlashBass()
-                            || !one.choice().hasWrittenBass()) found.add(one);
+            List<ChordGrip> grips = new ArrayList<>();
+            for (List<BassButton> chord : placements(asked, recipe)) addWithBasses(asked, chord, rank, grips);
+            boolean needsRoot = !recipe.holdsRoot() && asked.tones().hasSlashBass();
+            grips.removeIf(grip -> needsRoot && grip.bassGrade() == 0);
+            found.addAll(grips);
         }
         return found;
     }
@@ -145,78 +145,87 @@ public final class ChordButtons {
      * chord; nothing else adds any. Bass notes serve as chord tones only for chords that players have no usual chord
      * button for.
      */
-    private List<Found> searched(Asked asked) {
+    private List<ChordGrip> searched(Asked asked) {
         int wanted = asked.tones().chord();
-        boolean usual =
-                asked.recipes().stream().anyMatch(recipe -> !recipe.keys().isEmpty());
-        List<Found> found = new ArrayList<>();
+        boolean usual = !asked.isChanged()
+                && asked.recipes().stream().anyMatch(recipe -> !recipe.keys().isEmpty());
+        List<ChordGrip> found = new ArrayList<>();
         for (BassButton one : all) {
             int foreign = ChordTones.mask(one) & ~wanted;
             boolean isMild = Integer.bitCount(foreign) == 1
                     && one.row().isChord()
                     && !asked.tones().clashes(foreign);
-            if (foreign == 0 || isMild) found.addAll(withBasses(asked, List.of(one), Found.SEARCHED));
+            if (foreign == 0 || isMild) addWithBasses(asked, List.of(one), ChordGrip.SEARCHED, found);
             if (foreign != 0 || usual && !one.row().isChord()) continue;
             for (BassButton other : all)
                 if (one.compareTo(other) < 0
                         && (ChordTones.mask(other) & ~wanted) == 0
-                        && isWithin(CHORD_SPAN, List.of(one), other))
-                    found.addAll(withBasses(asked, List.of(one, other), Found.SEARCHED));
+                        && Math.abs(one.column() - other.column()) <= CHORD_SPAN)
+                    addWithBasses(asked, List.of(one, other), ChordGrip.SEARCHED, found);
         }
         return found;
     }
 
     /**
-     * The chord buttons with each button of the written bass note in reach, or if none is, with each that there is;
-     * besides, under a slash, with the fundamental; without the written note, with any other tone of the chord.
+     * Adds the chord buttons with each button of the written bass note in reach, or if none is, with each that there
+     * is; besides, under a slash, with the fundamental; without the written note, with any other tone of the chord.
      */
-    private List<Found> withBasses(Asked asked, List<BassButton> chord, int rank) {
+    private void addWithBasses(Asked asked, List<BassButton> chord, int rank, List<ChordGrip> found) {
         ChordTones tones = asked.tones();
         List<BassButton> basses = new ArrayList<>(reachable(tones.bass(), chord));
         boolean written = !basses.isEmpty();
         if (written && tones.hasSlashBass()) basses.addAll(reachable(tones.root(), chord));
         if (!written) for (int tone : ChordTones.set(tones.chord())) basses.addAll(reachable(tone, chord));
-        List<Found> found = new ArrayList<>();
-        for (BassButton bass : basses) found.add(found(asked, Optional.of(bass), chord, rank, written));
-        if (basses.isEmpty() && !chord.isEmpty()) found.add(found(asked, Optional.empty(), chord, rank, false));
-        found.removeIf(one -> one.choice().bass().filter(chord::contains).isPresent());
-        return found;
+        for (BassButton bass : basses)
+            if (!chord.contains(bass)) found.add(grip(asked, Optional.of(bass), chord, rank));
+        if (basses.isEmpty() && !chord.isEmpty()) found.add(grip(asked, Optional.empty(), chord, rank));
     }
 
     private List<BassButton> reachable(int pitchClass, List<BassButton> chord) {
-        List<BassButton> every = layout.bassButtons(pitchClass);
-        List<BassButton> near =
-                every.stream().filter(bass -> isWithin(BASS_SPAN, chord, bass)).toList();
+        List<BassButton> every = basses.get(pitchClass);
+        List<BassButton> near = new ArrayList<>(every);
+        near.removeIf(bass -> !isWithin(BASS_SPAN, chord, bass));
         return near.isEmpty() ? every : near;
     }
 
-    private Found found(
-            Asked asked, Optional<BassButton> bass, List<BassButton> chord, int rank, boolean writtenBassExists) {
+    private ChordGrip grip(Asked asked, Optional<BassButton> bass, List<BassButton> chord, int rank) {
         ChordTones tones = asked.tones();
         List<BassButton> buttons = bass.map(button -> plus(chord, button)).orElse(chord);
+        int home = homeColumn(asked.symbol().root().fifths());
         int sounding = 0;
-        for (BassButton button : buttons) sounding |= ChordTones.mask(button);
+        int away = 0;
+        long reach = 0;
+        for (BassButton button : buttons) {
+            sounding |= ChordTones.mask(button);
+            away += Math.abs(button.column() - home);
+            for (BassButton other : buttons)
+                reach = Math.max(reach, layout.geometry().distanceSquared(button, other));
+        }
         int silent = tones.wanted() & ~sounding;
         int leftOut = tones.leftOut(silent, buttons);
-        ButtonChoice choice = new ButtonChoice(
+        return new ChordGrip(
                 bass,
-                chord,
-                ChordTones.set(sounding),
-                ChordTones.set(silent & ~leftOut),
-                ChordTones.set(leftOut),
-                ChordTones.set(sounding & ~tones.wanted()),
-                reasons(asked, bass, buttons, rank, writtenBassExists));
-        int bassTone = bass.map(button -> button.pitchClasses().first()).orElse(-1);
-        int home = homeColumn(asked.symbol().root().fifths());
-        return new Found(
-                choice,
+                chord.stream().sorted().toList(),
+                sounding,
+                silent & ~leftOut,
+                leftOut,
+                sounding & ~tones.wanted(),
                 rank,
                 rank < asked.recipes().size() && !asked.recipes().get(rank).onlyElse(),
-                bassGrade(tones, bassTone),
-                buttons.stream()
-                        .mapToInt(button -> Math.abs(button.column() - home))
-                        .sum(),
-                choice.reachSquared(layout.geometry()));
+                bass.map(button -> bassGrade(tones, button)).orElse(5),
+                away,
+                reach);
+    }
+
+    private ButtonChoice choice(Asked asked, ChordGrip grip) {
+        return new ButtonChoice(
+                grip.bass(),
+                grip.chord(),
+                ChordTones.set(grip.sounding()),
+                ChordTones.set(grip.missing()),
+                ChordTones.set(grip.leftOut()),
+                ChordTones.set(grip.foreign()),
+                reasons(asked, grip));
     }
 
     /** The written column or, where it is not there, the one of the same name twelve away. */
@@ -225,11 +234,10 @@ public final class ChordButtons {
         return written;
     }
 
-    /** 0 the written bass, 1 the root instead, 2 its perfect fifth, 3 a third, 4 another tone, 5 none. */
-    private static int bassGrade(ChordTones tones, int bassTone) {
-        if (bassTone < 0) return 5;
-        if (bassTone == tones.bass()) return 0;
-        return switch (Math.floorMod(bassTone - tones.root(), 12)) {
+    private static int bassGrade(ChordTones tones, BassButton bass) {
+        int tone = bass.pitchClasses().first();
+        if (tone == tones.bass()) return 0;
+        return switch (Math.floorMod(tone - tones.root(), 12)) {
             case 0 -> 1;
             case 7 -> 2;
             case 3, 4 -> 3;
@@ -237,19 +245,18 @@ public final class ChordButtons {
         };
     }
 
-    private Set<Substitution> reasons(
-            Asked asked, Optional<BassButton> bass, List<BassButton> buttons, int rank, boolean writtenBassExists) {
+    private Set<Substitution> reasons(Asked asked, ChordGrip grip) {
         EnumSet<Substitution> reasons = EnumSet.noneOf(Substitution.class);
-        if (rank != 0 && !asked.recipes().isEmpty()) addWhyNotUsual(asked, reasons);
+        if (grip.rank() != 0 && !asked.recipes().isEmpty()) addWhyNotUsual(asked, reasons);
         int root = asked.tones().root();
         if (!layout.hasColumn(asked.symbol().root().fifths())
-                && buttons.stream()
+                && grip.buttons().stream()
                         .anyMatch(button -> button.row() != BassRow.COUNTERBASS && button.rootPitchClass() == root))
             reasons.add(Substitution.ENHARMONIC_COLUMN);
-        if (bass.isEmpty()) reasons.add(Substitution.NO_BASS_NOTE);
-        else if (bass.get().pitchClasses().first() != asked.tones().bass()) reasons.add(Substitution.OTHER_BASS);
-        if (!writtenBassExists && wouldBeCounterbass(asked.tones().bass()))
-            reasons.add(Substitution.NO_COUNTERBASS_ROW);
+        if (grip.bass().isEmpty()) reasons.add(Substitution.NO_BASS_NOTE);
+        else if (grip.bassGrade() > 0) reasons.add(Substitution.OTHER_BASS);
+        int bass = asked.tones().bass();
+        if (basses.get(bass).isEmpty() && wouldBeCounterbass(bass)) reasons.add(Substitution.NO_COUNTERBASS_ROW);
         return reasons;
     }
 
@@ -272,7 +279,8 @@ public final class ChordButtons {
     }
 
     private static boolean isWithin(int span, List<BassButton> buttons, BassButton other) {
-        return buttons.stream().allMatch(button -> Math.abs(button.column() - other.column()) <= span);
+        for (BassButton button : buttons) if (Math.abs(button.column() - other.column()) > span) return false;
+        return true;
     }
 
     private static List<BassButton> plus(List<BassButton> buttons, BassButton one) {
@@ -290,81 +298,5 @@ public final class ChordButtons {
                 new TreeSet<>(),
                 new TreeSet<>(),
                 Set.of(reason));
-    }
-
-    /**
-     * A choice with what ranks it.
-     *
-     * @param rank place among the usual recipes, or {@link #SEARCHED}
-     * @param isUsual whether players take it of their own accord, not for want of another
-     * @param away columns between its buttons and the chord's own column, added up
-     */
-    private record Found(ButtonChoice choice, int rank, boolean isUsual, int bassGrade, int away, long reachSquared) {
-        static final int SEARCHED = 100;
-
-        static final Comparator<Found> ORDER = Comparator.comparing((Found found) -> found.bassGrade > 0)
-                .thenComparing(
-                        found -> !(found.isUsual && found.choice.missing().isEmpty()))
-                .thenComparingInt(found -> found.choice.missing().size())
-                .thenComparingInt(Found::bassGrade)
-                .thenComparingInt(Found::rank)
-                .thenComparingInt(found -> found.choice.foreign().size())
-                .thenComparingLong(Found::bassNotesInChord)
-                .thenComparingInt(found -> found.choice.leftOut().size())
-                .thenComparingInt(found -> found.choice.buttons().size())
-                .thenComparingInt(Found::away)
-                .thenComparingLong(Found::reachSquared)
-                .thenComparing(found -> found.choice.buttons(), ChordButtons::compare);
-
-        long bassNotesInChord() {
-            return choice.chord().stream()
-                    .filter(button -> !button.row().isChord())
-                    .count();
-        }
-    }
-
-    private static int compare(List<BassButton> one, List<BassButton> other) {
-        for (int i = 0; i < Math.min(one.size(), other.size()); i++)
-            if (!one.get(i).equals(other.get(i))) return one.get(i).compareTo(other.get(i));
-        return Integer.compare(one.size(), other.size());
-    }
-
-    /** The choices kept so far, none dominated by one before it. */
-    private static final class Kept {
-        private final List<Found> choices = new ArrayList<>();
-
-        void offer(Found found) {
-            if (choices.size() < MOST_CHOICES
-                    && choices.stream().noneMatch(kept -> beats(kept, found))
-                    && choices.stream().filter(kept -> isAlike(kept, found)).count() < MOST_ALIKE) choices.add(found);
-        }
-
-        private static boolean isAlike(Found kept, Found found) {
-            return kept.rank() == found.rank()
-                    && kept.bassGrade() == found.bassGrade()
-                    && kept.choice().sounding().equals(found.choice().sounding())
-                    && kept.choice().buttons().size()
-                            == found.choice().buttons().size();
-        }
-
-        private static boolean beats(Found kept, Found found) {
-            ButtonChoice one = kept.choice();
-            ButtonChoice other = found.choice();
-            if (Set.copyOf(one.buttons()).equals(Set.copyOf(other.buttons()))
-                    && one.bass().equals(other.bass())) return true;
-            int missing = other.missing().size() - one.missing().size();
-            int leftOut = other.leftOut().size() - one.leftOut().size();
-            int foreign = other.foreign().size() - one.foreign().size();
-            int buttons = other.buttons().size() - one.buttons().size();
-            return missing >= 0
-                    && leftOut >= 0
-                    && foreign >= 0
-                    && buttons >= 0
-                    && missing + leftOut + foreign + buttons > 0;
-        }
-
-        List<ButtonChoice> list() {
-            return choices.stream().map(Found::choice).toList();
-        }
     }
 }

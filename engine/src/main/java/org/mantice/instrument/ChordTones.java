@@ -1,6 +1,8 @@
 package org.mantice.instrument;
 
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.mantice.tune.ChordKind;
@@ -15,6 +17,10 @@ import org.mantice.tune.ChordSymbol;
  * @param kind the kind whose tones these are; {@link ChordKind#OTHER} where degrees change it into none of the 33
  */
 record ChordTones(int chord, int root, int bass, ChordKind kind) {
+    /** What each row sounds on C. */
+    private static final List<Integer> ROWS =
+            Arrays.stream(BassRow.values()).map(row -> mask(row.intervals())).toList();
+
     static ChordTones of(ChordSymbol symbol) {
         int chord = mask(symbol.pitchClasses());
         int root = symbol.root().pitchClass();
@@ -73,7 +79,8 @@ record ChordTones(int chord, int root, int bass, ChordKind kind) {
     }
 
     static int mask(BassButton button) {
-        return mask(button.pitchClasses());
+        int high = ROWS.get(button.row().ordinal()) << button.rootPitchClass();
+        return (high | high >> 12) & 0xFFF;
     }
 
     static SortedSet<Integer> set(int mask) {

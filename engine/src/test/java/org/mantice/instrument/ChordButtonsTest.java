@@ -3,9 +3,11 @@ package org.mantice.instrument;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -240,6 +242,40 @@ class ChordButtonsTest {
                 C, ChordKind.MAJOR, List.of(new ChordDegree(7, 0, ChordDegree.Change.ADD)), Optional.empty(), "");
 
         assertThat(first(120, symbol)).hasToString("C bass + C seventh");
+    }
+
+    @Test
+    void a_changed_chord_keeps_the_buttons_of_its_plain_kind_as_a_choice() {
+        for (ChordDegree degree : List.of(
+                new ChordDegree(9, 1, ChordDegree.Change.ADD), new ChordDegree(5, -1, ChordDegree.Change.ALTER))) {
+            ChordSymbol symbol = new ChordSymbol(C, ChordKind.DOMINANT, List.of(degree), Optional.empty(), "");
+
+            assertThat(choices(120, symbol)).extracting(ButtonChoice::toString).contains("C bass + C seventh");
+            assertThat(first(120, symbol).missing()).isEmpty();
+        }
+    }
+
+    /** Arithmetic on the tones of the buttons: which buttons sound which tones, not which a player should take. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "C bass + C major, 0 4 7", "C bass + C minor, 0 3 7", "C bass + C seventh, 0 4 10",
+        "C bass + C seventh + C major, 0 4 7 10", "C seventh + Ab bass, 0 4 8 10", "C bass + Eb major, 0 3 7 10",
+        "C bass + E minor, 0 4 7 11", "C major + A minor, 0 4 7 9", "C minor + C diminished, 0 3 7 9",
+        "C seventh + G minor, 0 2 4 7 10", "C bass + Eb minor, 0 3 6 10", "Eb diminished, 0 3 6",
+        "C diminished + Eb diminished, 0 3 6 9", "C bass + F bass + G bass, 0 5 7", "C bass + G bass + D bass, 0 2 7",
+        "E counterbass + C major, 0 4 7", "G bass + C major, 0 4 7"
+    })
+    void named_combinations_sound_their_tones(String buttons, String tones) {
+        TreeSet<Integer> united = new TreeSet<>();
+        for (String button : buttons.split(" \\+ ")) {
+            String[] words = button.split(" ");
+            int column = name(words[0]).fifths() - (words[1].equals("counterbass") ? 4 : 0);
+            united.addAll(new BassButton(BassRow.valueOf(words[1].toUpperCase(Locale.ROOT)), column).pitchClasses());
+        }
+
+        assertThat(united)
+                .containsExactlyElementsOf(
+                        Arrays.stream(tones.split(" ")).map(Integer::valueOf).toList());
     }
 
     /** The bass of the next column is the fifth; the counterbass of a column is its third. */
