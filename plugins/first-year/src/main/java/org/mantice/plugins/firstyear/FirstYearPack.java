@@ -26,7 +26,6 @@ public final class FirstYearPack implements RuleProvider {
         return List.of(
                 new OneSound(),
                 new CounterbassLater(),
-                new SeventhRowLater(),
                 new ShortStrokes(),
                 new ThumbOntoBlack(),
                 new FourthFromFifth(),
