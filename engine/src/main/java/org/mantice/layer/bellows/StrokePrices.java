@@ -63,7 +63,12 @@ final class StrokePrices {
     }
 
     int kind(int from, int to) {
-        return strokeKind[first[from] + to - from - 1];
+        return strokeKind[number(from, to)];
+    }
+
+    /** Strokes are numbered by start, then end. */
+    int number(int from, int to) {
+        return first[from] + to - from - 1;
     }
 
     /** One past the last place where a stroke from here may end. */

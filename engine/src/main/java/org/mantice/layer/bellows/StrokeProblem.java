@@ -1,8 +1,10 @@
 package org.mantice.layer.bellows;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.mantice.rule.OpeningCell.Moment;
 import org.mantice.search.ConcessionScale;
 import org.mantice.search.StrokeLattice;
@@ -12,7 +14,11 @@ final class StrokeProblem implements StrokeLattice {
     /** Each cell that rules see is cut into so many for the search's bound. */
     private static final int FINER = 1;
 
+    /** Beyond so many pairs of strokes sharpening takes longer than it spares; an estimate. */
+    private static final long MOST_PAIRS_TO_SHARPEN = 20_000_000;
+
     private final Ground ground;
+    private final StrokePrices kinds;
     private final WeightedPrices prices;
     private final StrokePruning pruning;
     private final long limit;
@@ -23,37 +29,77 @@ final class StrokeProblem implements StrokeLattice {
     private final int[] furthest;
     private final int[] cellFirst;
 
-    StrokeProblem(Ground ground, WeightedPrices prices, StrokePruning pruning, int[] starts, long limit, int reach) {
+    /** Strokes kept, by the numbering of {@link StrokePrices}; empty if all within the limit are. */
+    private final Optional<BitSet> sharpened;
+
+    StrokeProblem(
+            Ground ground,
+            StrokePrices kinds,
+            WeightedPrices prices,
+            StrokePruning pruning,
+            int[] starts,
+            long limit,
+            int reach) {
         this.ground = ground;
+        this.kinds = kinds;
         this.prices = prices;
         this.pruning = pruning;
         this.limit = limit;
         this.starts = starts;
-        int[] kept = new int[ground.last() + 1];
-        int count = 0;
-        for (int place = 0; place <= ground.last(); place++) if (pruning.isWithin(place, limit)) kept[count++] = place;
-        this.places = Arrays.copyOf(kept, count);
-        this.furthest = new int[count];
-        for (int from = 0; from + 1 < count; from++) {
-            int to = from + 1;
-            int most = (int) Math.min(count - 1L, (long) from + reach);
-            for (int further = to + 1; further <= most && places[further] <= ground.furthest(places[from]); further++)
-                if (pruning.isWithin(places[from], places[further], limit)) to = further;
-            furthest[from] = to;
-        }
+        int[] within = IntStream.rangeClosed(0, ground.last())
+                .filter(place -> pruning.isWithin(place, limit))
+                .toArray();
+        int[] ends = ends(within, reach, Optional.empty());
+        this.sharpened = limit != Long.MAX_VALUE && !pruning.isGiving() && pairs(ends) <= MOST_PAIRS_TO_SHARPEN
+                ? Optional.of(new PairPruning(pruning, prices, within, ends, limit).kept(kinds, limit))
+                : Optional.empty();
+        this.places = sharpened.isEmpty() ? within : touched(within, ends, sharpened.get());
+        this.furthest = ends(places, reach, sharpened);
         this.cellFirst = cellBorders();
+    }
+
+    /** For every place the last one where a stroke may end. */
+    private int[] ends(int[] among, int reach, Optional<BitSet> kept) {
+        int[] ends = new int[among.length];
+        for (int from = 0; from + 1 < among.length; from++) {
+            int to = from + 1;
+            int most = (int) Math.min(among.length - 1L, (long) from + reach);
+            for (int further = to + 1; further <= most && among[further] <= ground.furthest(among[from]); further++)
+                if (isKept(among[from], among[further], kept)) to = further;
+            ends[from] = to;
+        }
+        return ends;
+    }
+
+    private boolean isKept(int from, int to, Optional<BitSet> kept) {
+        if (!pruning.isWithin(from, to, limit)) return false;
+        return kept.isEmpty() || kept.get().get(kinds.number(from, to));
+    }
+
+    /** The places at which a kept stroke begins or ends, and the first and last of all. */
+    private int[] touched(int[] among, int[] ends, BitSet kept) {
+        BitSet touched = new BitSet();
+        touched.set(0);
+        touched.set(ground.last());
+        for (int from = 0; from + 1 < among.length; from++)
+            for (int to = from + 1; to <= ends[from]; to++)
+                if (isKept(among[from], among[to], Optional.of(kept))) {
+                    touched.set(among[from]);
+                    touched.set(among[to]);
+                }
+        return touched.stream().toArray();
+    }
+
+    private static long pairs(int[] ends) {
+        long pairs = 0;
+        for (int from = 0; from + 1 < ends.length; from++)
+            for (int to = from + 1; to <= ends[from]; to++) pairs += Math.max(0, ends[to] - to);
+        return pairs;
     }
 
     /** Pairs of strokes that the search will keep. */
     long pairs() {
-        long pairs = 0;
-        for (int from = 0; from + 1 < places.length; from++)
-            for (int to = from + 1; to <= furthest[from]; to++) pairs += furthest[to] - Math.min(to, furthest[to]);
-        return pairs;
-    }
-
-    boolean hasAllPlaces() {
-        return places.length == ground.last() + 1;
+        return pairs(furthest);
     }
 
     /** The place in the performance. */
@@ -118,7 +164,7 @@ final class StrokeProblem implements StrokeLattice {
 
     @Override
     public long strokeCost(int from, int to, Direction direction) {
-        if (!pruning.isWithin(places[from], places[to], limit)) return IMPOSSIBLE;
+        if (!isKept(places[from], places[to], sharpened)) return IMPOSSIBLE;
         return prices.strokeCost[prices.kind(places[from], places[to])];
     }
 

@@ -56,6 +56,10 @@ final class StrokePruning {
         return before[ground.last()] < UNREACHABLE;
     }
 
+    boolean isGiving() {
+        return giving;
+    }
+
     /** Doubled. */
     long best() {
         return before[ground.last()];
@@ -99,7 +103,8 @@ final class StrokePruning {
         return to == ground.last() ? stroke : GiveWayScale.SCALE.add(stroke, prices.turnGives[to]);
     }
 
-    private long cost(int from, int to) {
+    /** Doubled cost of a possible stroke with the turn at its end and its share of the openings. */
+    long cost(int from, int to) {
         if (!giving && gives(from, to) != 0) return UNREACHABLE;
         int air = ground.air.between(from, to);
         long opening = from == 0 ? first(air, to == ground.last()) : to == ground.last() ? 0 : charge(air);

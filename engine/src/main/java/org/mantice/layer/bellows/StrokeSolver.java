@@ -88,7 +88,7 @@ final class StrokeSolver {
         long slack = FIRST_SLACK;
         while (true) {
             long limit = slack == Long.MAX_VALUE ? slack : pruning.best() + 2 * slack;
-            StrokeProblem problem = new StrokeProblem(ground, prices, pruning, starts, limit, Integer.MAX_VALUE);
+            StrokeProblem problem = new StrokeProblem(ground, kinds, prices, pruning, starts, limit, Integer.MAX_VALUE);
             if (problem.pairs() > MOST_PAIRS) return last.plans().isEmpty() ? shortened(pruning, task, giving) : last;
             Solution here = search(problem, task, giving, limit, pruning.bestGives());
             if (here.proven() || slack == Long.MAX_VALUE) return here;
@@ -110,7 +110,7 @@ final class StrokeSolver {
     /** All places, but only strokes over so few of them that the search stays within memory: nothing is proven. */
     private Solution shortened(StrokePruning pruning, Task task, boolean giving) {
         for (int reach = 256; reach > 2; reach = reach * 2 / 3) {
-            StrokeProblem problem = new StrokeProblem(ground, prices, pruning, starts, Long.MAX_VALUE, reach);
+            StrokeProblem problem = new StrokeProblem(ground, kinds, prices, pruning, starts, Long.MAX_VALUE, reach);
             if (problem.pairs() > MOST_PAIRS) continue;
             Solution found = search(problem, task, giving, Long.MAX_VALUE, 0);
             return new Solution(found.plans(), false, false, pruning.best() / 2);

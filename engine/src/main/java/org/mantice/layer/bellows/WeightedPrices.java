@@ -72,6 +72,10 @@ final class WeightedPrices {
         return pairCost[prices.kind(first, middle) * kinds + prices.kind(middle, last)];
     }
 
+    long pairOfKinds(int first, int second) {
+        return pairCost[first * kinds + second];
+    }
+
     int kind(int from, int to) {
         return prices.kind(from, to);
     }
