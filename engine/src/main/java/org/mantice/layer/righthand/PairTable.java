@@ -1,6 +1,5 @@
 package org.mantice.layer.righthand;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.mantice.layer.Pricing;

@@ -35,6 +35,8 @@ final class AsPrinted implements Rule<FingerMoment> {
     @Override
     public Reasons explain(FingerMoment step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of("fingering.as-printed.fact", KeyWords.of(step), step.fingers(), step.printed()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(cost, Fact.of("fingering.as-printed.fact", KeyWords.of(step), step.fingers(), step.printed()));
     }
 }

@@ -13,7 +13,9 @@ import org.mantice.rule.RuleSet;
  * makes room. */
 final class ChangeOfPlace implements Rule<FingerPair> {
     private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.place-change", RuleSet.FINGERING_SPAN, "estimate; the unit of all rules is an ordinary change by three keys");
+            "fingering.place-change",
+            RuleSet.FINGERING_SPAN,
+            "estimate; the unit of all rules is an ordinary change by three keys");
 
     private static final long MOVE = 550;
     /** Less than a reach by one key, so that a hand does not lie askew only to move less far. */

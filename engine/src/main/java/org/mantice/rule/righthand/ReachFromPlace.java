@@ -43,6 +43,8 @@ final class ReachFromPlace implements Rule<FingerMoment> {
     @Override
     public Reasons explain(FingerMoment step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of("fingering.reach.fact", KeyWords.of(step), step.fingers()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(cost, Fact.of("fingering.reach.fact", KeyWords.of(step), step.fingers()));
     }
 }

@@ -38,7 +38,9 @@ final class RestlessHand implements Rule<FingerTriple> {
     @Override
     public Reasons explain(FingerTriple step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of("fingering.restless-hand.fact", KeyWords.of(step.middle())));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(cost, Fact.of("fingering.restless-hand.fact", KeyWords.of(step.middle())));
     }
 
     private static boolean changes(FingerPair pair) {

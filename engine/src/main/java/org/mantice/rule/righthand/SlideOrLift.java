@@ -15,7 +15,9 @@ import org.mantice.rule.RuleSet;
  * a lift is not allowed under a slur, unless nothing else is left. */
 final class SlideOrLift implements Rule<FingerPair> {
     private static final RuleInfo INFO = new RuleInfo(
-            "fingering.legato", RuleSet.FINGERING_SPAN, "common practice, no source; prices estimate", Optional.of(GiveWay.LEGATO));
+            "fingering.legato",
+            RuleSet.FINGERING_SPAN,
+            "common practice, no source; prices estimate", Optional.of(GiveWay.LEGATO));
 
     private static final long SLIDE_OFF_BLACK = 300;
     private static final long SLIDE = 700;

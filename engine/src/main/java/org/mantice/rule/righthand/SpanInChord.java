@@ -14,7 +14,9 @@ import org.mantice.rule.RuleSet;
  * broken: a ban that gives way. */
 final class SpanInChord implements Rule<FingerMoment> {
     private static final RuleInfo INFO = new RuleInfo(
-            "fingering.chord-span", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, table of spans, scaled to the hand; prices estimate", Optional.of(GiveWay.LEGATO));
+            "fingering.chord-span",
+            RuleSet.FINGERING_SPAN,
+            "Parncutt et al. 1997, table of spans, scaled to the hand; prices estimate", Optional.of(GiveWay.LEGATO));
 
     @Override
     public RuleInfo info() {
@@ -41,7 +43,9 @@ final class SpanInChord implements Rule<FingerMoment> {
     @Override
     public Reasons explain(FingerMoment step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of("fingering.chord-span.fact", KeyWords.of(step), step.fingers()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(cost, Fact.of("fingering.chord-span.fact", KeyWords.of(step), step.fingers()));
     }
 
     private static long strain(FingerMoment step, int low, int high) {

@@ -13,7 +13,9 @@ import org.mantice.rule.RuleSet;
  * {@link ThumbPassing}; where two lines run together, the easier one counts. */
 final class SpanOfFingers implements Rule<FingerPair> {
     private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.span", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, table of spans, scaled to the hand; prices estimate");
+            "fingering.span",
+            RuleSet.FINGERING_SPAN,
+            "Parncutt et al. 1997, table of spans, scaled to the hand; prices estimate");
 
     @Override
     public RuleInfo info() {

@@ -13,7 +13,9 @@ import org.mantice.rule.RuleSet;
  * white key before or after. */
 final class ThumbAndFiveOnBlack implements Rule<FingerPair> {
     private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.short-finger-on-black", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, rules 10 and 11; prices estimate");
+            "fingering.short-finger-on-black",
+            RuleSet.FINGERING_SPAN,
+            "Parncutt et al. 1997, rules 10 and 11; prices estimate");
 
     /** At each end of a pair, so twice for a note between others. */
     private static final long THUMB = 250;
@@ -40,7 +42,9 @@ final class ThumbAndFiveOnBlack implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of("fingering.short-finger-on-black.fact", KeyWords.of(step.from()), KeyWords.of(step.to())));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(cost, Fact.of("fingering.short-finger-on-black.fact", KeyWords.of(step.from()), KeyWords.of(step.to())));
     }
 
     private static long onBlack(FingerMoment moment, FingerMoment beside) {

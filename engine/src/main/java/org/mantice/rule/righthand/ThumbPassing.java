@@ -13,7 +13,9 @@ import org.mantice.rule.RuleSet;
  * where the thumb would be on a black key beside a white one. */
 final class ThumbPassing implements Rule<FingerPair> {
     private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.thumb-passing", RuleSet.FINGERING_SPAN, "Parncutt et al. 1997, rule 12, for the levels; distances estimate, from handbook arpeggios");
+            "fingering.thumb-passing",
+            RuleSet.FINGERING_SPAN,
+            "Parncutt et al. 1997, rule 12, for the levels; distances estimate, from handbook arpeggios");
 
     private static final long PASS = 200;
 

@@ -34,7 +34,9 @@ final class WeakFinger implements Rule<FingerMoment> {
     @Override
     public Reasons explain(FingerMoment step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of("fingering.weak-finger.fact", KeyWords.of(step), step.fingers()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(cost, Fact.of("fingering.weak-finger.fact", KeyWords.of(step), step.fingers()));
     }
 
     private static boolean struck(FingerMoment step, int finger) {
