@@ -18,8 +18,8 @@ import org.mantice.tune.NoteName;
 /** What the instrument allows in each pass: working switches, and octaves at which every note has a key. */
 final class PassChoices {
     private static final int[] OCTAVES = {0, 1, -1};
-    /** The share of the last note before a pass that may be given up to press a switch: estimate. */
-    private static final int SHARE_OF_LAST_NOTE = 3;
+    /** One over the share of the last note before a pass that may be given up to press a switch: estimate. */
+    private static final int SHARE_OF_LAST_NOTE = 2;
 
     private final List<List<PassChoice>> choices = new ArrayList<>();
     private final List<Long> pressMillis = new ArrayList<>();

@@ -7,11 +7,12 @@ import org.mantice.rule.Rule;
 import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 
-/** Passes grow: start light, end full. Each reed fewer than in the pass before costs. */
+/** Passes grow: start light, end full. A pass with no more reeds than the one before costs, each reed fewer more. */
 public final class GrowingSound implements Rule<PassPair> {
     private static final RuleInfo INFO =
             RuleInfo.of("variation.growing", RuleSet.REPEAT_VARIATION, "common practice, no source; size estimate");
-    private static final long PER_REED = 350;
+    private static final long PER_REED_FEWER = 350;
+    private static final long NO_MORE = 250;
 
     @Override
     public RuleInfo info() {
@@ -25,25 +26,24 @@ public final class GrowingSound implements Rule<PassPair> {
 
     @Override
     public long cost(PassPair pair) {
-        return PER_REED * fewer(pair);
+        int more = more(pair);
+        return more > 0 ? 0 : NO_MORE - PER_REED_FEWER * more;
     }
 
     @Override
     public Reasons explain(PassPair pair) {
-        int fewer = fewer(pair);
-        if (fewer == 0) return Reasons.NOTHING;
+        long cost = cost(pair);
+        if (cost == 0) return Reasons.NOTHING;
         return Reasons.of(
-                PER_REED * fewer,
+                cost,
                 Fact.of(
                         "variation.growing.fact",
                         pair.previous().register().name(),
                         pair.next().register().name(),
-                        fewer));
+                        -more(pair)));
     }
 
-    private static int fewer(PassPair pair) {
-        return Math.max(
-                0,
-                pair.previous().register().reedsPerKey() - pair.next().register().reedsPerKey());
+    private static int more(PassPair pair) {
+        return pair.next().register().reedsPerKey() - pair.previous().register().reedsPerKey();
     }
 }

@@ -1,6 +1,5 @@
 package org.mantice.rule.variation;
 
-import org.mantice.instrument.ReedBank;
 import org.mantice.rule.Fact;
 import org.mantice.rule.PassChoice;
 import org.mantice.rule.Reasons;
@@ -8,13 +7,12 @@ import org.mantice.rule.Rule;
 import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 
-/** The first pass is plain, at its written octave and pitch, so that the listener learns the tune. */
+/** The first pass is plain, at its written octave with few reeds, so that the listener learns the tune. */
 public final class PlainFirstPass implements Rule<PassChoice> {
     private static final RuleInfo INFO =
             RuleInfo.of("variation.plain-first", RuleSet.REPEAT_VARIATION, "common practice, no source; sizes estimate");
     private static final long OTHER_OCTAVE = 1_500;
-    private static final long NO_WRITTEN_PITCH = 600;
-    private static final long REED_BEYOND_TWO = 200;
+    private static final long REED_BEYOND_ONE = 200;
 
     @Override
     public RuleInfo info() {
@@ -29,14 +27,14 @@ public final class PlainFirstPass implements Rule<PassChoice> {
     @Override
     public long cost(PassChoice choice) {
         if (choice.pass() != 1) return 0;
-        return octave(choice) + pitch(choice) + reeds(choice);
+        return octave(choice) + reeds(choice);
     }
 
     @Override
     public Reasons explain(PassChoice choice) {
         if (cost(choice) == 0) return Reasons.NOTHING;
         return Reasons.of(
-                octave(choice) + pitch(choice) + reeds(choice),
+                octave(choice) + reeds(choice),
                 Fact.of(
                         "variation.plain-first.fact",
                         choice.register().name(),
@@ -48,11 +46,7 @@ public final class PlainFirstPass implements Rule<PassChoice> {
         return OTHER_OCTAVE * Math.abs(choice.octave());
     }
 
-    private static long pitch(PassChoice choice) {
-        return choice.register().banks().stream().map(ReedBank::semitones).anyMatch(s -> s == 0) ? 0 : NO_WRITTEN_PITCH;
-    }
-
     private static long reeds(PassChoice choice) {
-        return REED_BEYOND_TWO * Math.max(0, choice.register().reedsPerKey() - 2);
+        return REED_BEYOND_ONE * Math.max(0, choice.register().reedsPerKey() - 1);
     }
 }

@@ -29,6 +29,7 @@ public final class VariationRules implements RuleProvider {
     public List<Rule<?>> rules() {
         return List.of(
                 new PlainFirstPass(),
+                new WrittenPitch(),
                 new OctaveMove(),
                 new ShrillOrMuddy(),
                 new HungryRegister(),
