@@ -216,7 +216,7 @@ public final class AccordionPresets {
                         RegisterSign.DOUBLE_TREMOLO_LOWER_OCTAVE,
                         RegisterSign.FULL),
                 StradellaBass.ofSize(120),
-                new BellowsEstimate(0.088, 250, 360).bellows(5, 6, 30));
+                new BellowsEstimate(0.088, 250, 360).bellows(4, 6, 30));
     }
 
     private static TrebleKeyboard treble(int lowest, int highest, int whiteKeyMicrons, RegisterSign... signs) {
