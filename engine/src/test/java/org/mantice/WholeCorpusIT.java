@@ -3,25 +3,18 @@ package org.mantice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.mantice.examples.ExampleFiles;
-import org.mantice.file.AccordionFile;
-import org.mantice.file.PlayerFile;
-import org.mantice.instrument.Accordion;
+import org.mantice.ExampleScenes.Pair;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.Concession;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.Plan;
-import org.mantice.player.Player;
 import org.mantice.plugin.Packs;
 import org.mantice.reading.Corpus;
 import org.mantice.reading.TuneReader;
@@ -32,18 +25,12 @@ import org.mantice.tune.Tune;
  * limits, or one that says what gave way, or reasons and remedies. The counts are printed.
  */
 class WholeCorpusIT {
-    private record Pair(Accordion accordion, Player player) {}
-
     private final Planner planner = new Planner(Packs.ofClassPath().providers());
 
     @Test
     void examplesArePlannedOnThreeAccordionsWithinLimitsOrSayWhatGaveWay() throws IOException {
         Map<String, Path> tunes = new LinkedHashMap<>();
-        try (Stream<Path> files = Files.list(ExampleFiles.folder("tunes"))) {
-            files.filter(file -> file.toString().endsWith(".musicxml"))
-                    .sorted()
-                    .forEach(file -> tunes.put(file.getFileName().toString(), file));
-        }
+        for (Path file : ExampleScenes.tunes()) tunes.put(file.getFileName().toString(), file);
         assertThat(tunes).hasSize(8);
 
         planAll("examples", tunes);
@@ -63,29 +50,12 @@ class WholeCorpusIT {
         Map<String, Tune> read = new LinkedHashMap<>();
         for (Map.Entry<String, Path> tune : tunes.entrySet())
             read.put(tune.getKey(), new TuneReader().read(tune.getValue()).tune());
-        for (Pair pair : pairs()) {
+        for (Pair pair : ExampleScenes.pairs()) {
             Counts counts = new Counts();
             read.forEach((name, tune) -> plan(name, tune, pair, counts));
             System.out.println(what + " on " + pair.accordion().id() + ": " + counts.words());
             assertThat(counts.planned + counts.unplayable).isEqualTo(tunes.size());
         }
-    }
-
-    /** The three accordions of the examples, each with the player it belongs to. */
-    private static List<Pair> pairs() {
-        List<Pair> pairs = new ArrayList<>();
-        for (String[] names : new String[][] {
-            {"pims-26-key-48-bass", "pim-haldersen"},
-            {"runas-34-key-72-bass", "runa-tolbek"},
-            {"odas-41-key-120-bass", "oda-wennick"}
-        }) {
-            Path accordion = ExampleFiles.folder("accordions").resolve(names[0] + AccordionFile.SUFFIX);
-            Path player = ExampleFiles.folder("players").resolve(names[1] + PlayerFile.SUFFIX);
-            pairs.add(new Pair(
-                    AccordionFile.read(accordion).accordion(),
-                    PlayerFile.read(player).player()));
-        }
-        return pairs;
     }
 
     private void plan(String name, Tune tune, Pair pair, Counts counts) {
