@@ -3,6 +3,7 @@ package org.mantice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.mantice.layer.Choice;
@@ -32,6 +33,9 @@ import org.mantice.tune.WrittenPlace;
 public final class Planning {
     /** How many sets of registers are tried before a tune is called unplayable. */
     private static final int REGISTERS_TRIED = 8;
+
+    /** Obstacles that a lighter register may remove. */
+    private static final Set<String> OUT_OF_AIR = Set.of("stretch-without-turn", "no-strokes-fit");
 
     private final PlanRequest request;
     private final RuleBook book;
@@ -86,7 +90,7 @@ public final class Planning {
             }
             if (first) obstacles.addAll(here);
             first = false;
-            if (here.stream().noneMatch(obstacle -> obstacle.code().startsWith("air"))) break;
+            if (here.stream().noneMatch(obstacle -> OUT_OF_AIR.contains(obstacle.code()))) break;
         }
         return new Alternatives.NotPlayable(obstacles);
     }
@@ -154,6 +158,13 @@ public final class Planning {
         BellowsPlan bellows = layers.bellows(variation, left).rescore(plan.bellows());
         RightHandPlan right = layers.rightHand(variation).rescore(plan.rightHand());
         return new Plan(plan.label(), plan.provenBest(), variation, left, bellows, right);
+    }
+
+    /**
+     * What would spare the plan the bans that gave way at the bellows, each tried in earnest; empty if none did.
+     */
+    public List<String> remedies(Plan plan, Taste taste, List<Lock> locks) {
+        return new Remedies(this, plan, taste, locks).sentences();
     }
 
     /** What else was possible at a place in a pass, given the plan's earlier layers; best first. */

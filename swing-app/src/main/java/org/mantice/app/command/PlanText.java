@@ -3,6 +3,7 @@ package org.mantice.app.command;
 import java.util.List;
 import java.util.Locale;
 import org.mantice.Alternatives;
+import org.mantice.PlanRequest;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ListingText;
 import org.mantice.performance.Settings;
@@ -85,5 +86,8 @@ final class PlanText {
                     .append(", measure ")
                     .append(job.planning().performance().tune().measure(concession.place().measure()).number())
                     .append('\n');
+        PlanRequest request = job.planning().request();
+        for (String remedy : job.planning().remedies(plan, request.player().taste(), request.locks()))
+            text.append("  remedy: ").append(remedy).append('\n');
     }
 }
