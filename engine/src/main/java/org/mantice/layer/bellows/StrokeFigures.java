@@ -56,11 +56,15 @@ final class StrokeFigures {
         }
         for (int i = 1; i + 1 < places.size(); i++) {
             Candidate at = ground.place(places.get(i));
-            if (at.facts().heldNote())
-                concessions.add(
-                        new Concession(GiveWay.TURN_IN_HELD_NOTE, RuleSet.BELLOWS_POLICY.id(), at.pass(), at.place()));
+            if (at.facts().heldNote()) concessions.add(inLattice(GiveWay.TURN_IN_HELD_NOTE, at));
+            if (at.facts().heldChord()) concessions.add(inLattice(GiveWay.TURN_UNDER_SUSTAINED_CHORD, at));
         }
         return new BellowsPlan(strokes, factor, uncertain, proven, gap, shares.byRule(), concessions);
+    }
+
+    /** What no rule bans but the lattice itself holds back. */
+    private static Concession inLattice(GiveWay what, Candidate at) {
+        return new Concession(what, RuleSet.BELLOWS_POLICY.id(), at.pass(), at.place());
     }
 
     /** Air in the bellows where each stroke begins, and at last at the end. */

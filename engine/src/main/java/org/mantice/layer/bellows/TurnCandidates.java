@@ -280,7 +280,7 @@ final class TurnCandidates {
                     mark(pickup, barline),
                     line.strengthAt(measure, offset),
                     pickup,
-                    pickup == Pickup.AFTER || barline < 0 ? -1 : line.measureOfSection(barline),
+                    barline < 0 ? -1 : line.measureOfSection(barline),
                     slurred,
                     endsSlur,
                     detached,
@@ -321,10 +321,9 @@ final class TurnCandidates {
 
         private Mark mark(Pickup pickup, int barline) {
             Mark written = Mark.NONE;
-            if (offset.isZero() && pickup != Pickup.AFTER) written = line.markAt(measure);
+            if (offset.isZero()) written = line.markAt(measure);
             if (pickup == Pickup.BEFORE && written == Mark.NONE && barline >= 0) written = line.markAt(barline);
             if (written == Mark.NONE && phrase) written = Mark.PHRASE;
-            if (pickup == Pickup.AFTER) return Mark.NONE;
             return written == Mark.NONE && breath ? Mark.BREATH : written;
         }
     }

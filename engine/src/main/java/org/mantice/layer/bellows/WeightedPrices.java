@@ -8,7 +8,8 @@ import org.mantice.rule.Rule;
 
 /**
  * The kept prices under one taste: micropoints, and packed concessions where a rule bans. A rule switched off charges
- * and bans nothing. That a turn falls into a held note is counted as a concession whatever the rules say.
+ * and bans nothing. That a turn falls into a held note or under
+ * a held chord is counted as a concession whatever the rules say.
  */
 final class WeightedPrices {
     private final StrokePrices prices;
@@ -36,9 +37,8 @@ final class WeightedPrices {
                 turnCost[place] = kindCost[prices.placeKind[place]];
                 turnGives[place] = kindGives[prices.placeKind[place]];
             }
-            if (ground.place(place).facts().heldNote())
-                turnGives[place] =
-                        GiveWayScale.SCALE.add(turnGives[place], GiveWayScale.one(GiveWay.TURN_IN_HELD_NOTE));
+            if (ground.place(place).facts().heldNote()) give(place, GiveWay.TURN_IN_HELD_NOTE);
+            if (ground.place(place).facts().heldChord()) give(place, GiveWay.TURN_UNDER_SUSTAINED_CHORD);
         }
         strokeGives = new long[kinds];
         strokeCost = sum(prices.strokes, prices.strokeRules, kinds, strokeGives, taste);
@@ -51,6 +51,10 @@ final class WeightedPrices {
             int[] costs = prices.pairs[rule];
             for (int i = 0; i < pairCost.length; i++) pairCost[i] += weight * costs[i];
         }
+    }
+
+    private void give(int place, GiveWay what) {
+        turnGives[place] = GiveWayScale.SCALE.add(turnGives[place], GiveWayScale.one(what));
     }
 
     private static long[] sum(long[][] costs, List<? extends Rule<?>> rules, int size, long[] gives, Taste taste) {

@@ -37,8 +37,7 @@ public final class BellowsRules implements RuleProvider {
                 new EvenStrokes(),
                 new LittleBellows(),
                 new ComfortableOpening(),
-                new InsideSlur(),
-                new UnderHeldChord());
+                new InsideSlur());
     }
 
     @Override

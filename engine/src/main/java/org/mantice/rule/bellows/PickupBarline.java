@@ -11,7 +11,7 @@ import org.mantice.rule.TurnPlace;
 public final class PickupBarline implements Rule<TurnPlace> {
     private static final RuleInfo INFO = RuleInfo.of(
             "bellows.pickup", RuleSet.BELLOWS_POLICY, "common practice, no source; the number is an estimate");
-    private static final long AT_ITS_BARLINE = 1_000;
+    private static final long AT_ITS_BARLINE = 1_500;
 
     @Override
     public RuleInfo info() {

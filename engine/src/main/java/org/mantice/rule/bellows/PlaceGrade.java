@@ -9,7 +9,6 @@ import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 import org.mantice.rule.TurnPlace;
 import org.mantice.rule.TurnPlace.Mark;
-import org.mantice.rule.TurnPlace.Pickup;
 
 /**
  * How good the place of a turn is. Best where a singer breathes: at a written breath, phrase or section. Next best in a
@@ -73,7 +72,7 @@ public final class PlaceGrade implements Rule<TurnPlace> {
     }
 
     private static boolean written(TurnPlace place) {
-        return place.mark() != Mark.NONE && place.pickup() != Pickup.AFTER;
+        return place.mark() != Mark.NONE;
     }
 
     private static long byBeat(TurnPlace place) {

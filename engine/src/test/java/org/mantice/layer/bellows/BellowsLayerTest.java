@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.mantice.instrument.BassRow;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
@@ -25,6 +26,7 @@ import org.mantice.rule.Rule;
 import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleProvider;
 import org.mantice.rule.Step;
+import org.mantice.rule.TurnPlace;
 import org.mantice.rule.bellows.BellowsRules;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tune;
@@ -518,13 +520,33 @@ class BellowsLayerTest {
                 .toList();
         Scene jumping = scene.with(new LeftHandPlan(events, scene.leftHand().costByRule(), List.of()));
 
-        assertThat(best(jumping).costByRule().get("bellows.turn-under-jump")
-                        + (best(jumping).strokes().stream()
-                                        .noneMatch(stroke -> stroke.place().equals(avoided))
-                                ? 1
-                                : 0))
-                .isPositive();
         assertThat(jumping.ground().places)
-                .anyMatch(place -> place.facts().jump() == org.mantice.rule.TurnPlace.Jump.LARGE);
+                .anyMatch(place -> place.facts().jump() == TurnPlace.Jump.LARGE);
+        assertThat(best(jumping).strokes()).noneMatch(stroke -> stroke.place().equals(avoided));
+    }
+
+    @Test
+    void turnUnderAHeldChordIsTakenOnlyWhereNothingElseIsLeftAndIsListed() {
+        Scene scene = Scene.of(waltz(EIGHT), 60, 1).on(SMALL, "bassoon");
+        long end = scene.performance().endMicros();
+        LeftHandPlan held = new LeftHandPlan(
+                List.of(Scene.event(
+                        0,
+                        scene.performance().measures().get(0),
+                        MusicalTime.ZERO,
+                        0,
+                        end,
+                        BassRow.MAJOR,
+                        LeftHandPlan.Jump.NONE)),
+                scene.leftHand().costByRule(),
+                List.of());
+
+        BellowsPlan plan = best(scene.with(held));
+
+        assertThat(plan.turns()).isPositive();
+        assertThat(plan.concessions())
+                .filteredOn(one -> one.what() == GiveWay.TURN_UNDER_SUSTAINED_CHORD)
+                .hasSize(plan.turns());
+        assertThat(best(scene).concessions()).isEmpty();
     }
 }

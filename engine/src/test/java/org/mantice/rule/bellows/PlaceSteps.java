@@ -107,10 +107,4 @@ final class PlaceSteps {
         steps.repeatedNote = true;
         return steps.step();
     }
-
-    static TurnPlace underHeldChord() {
-        PlaceSteps steps = new PlaceSteps();
-        steps.heldChord = true;
-        return steps.step();
-    }
 }
