@@ -44,8 +44,7 @@ class AirTableTest {
 
         assertThat(slow.last()).isEqualTo(fast.last());
         for (int place = 0; place < fast.last(); place++) {
-            assertThat(slow.air.unitsBetween(place, place + 1))
-                    .isEqualTo(2 * fast.air.unitsBetween(place, place + 1));
+            assertThat(slow.air.unitsBetween(place, place + 1)).isEqualTo(2 * fast.air.unitsBetween(place, place + 1));
             assertThat(slow.air.between(place, place + 1))
                     .isBetween(2 * fast.air.between(place, place + 1) - 1, 2 * fast.air.between(place, place + 1));
         }
@@ -81,7 +80,8 @@ class AirTableTest {
         long forte = totalUnits("!f " + TUNE);
 
         assertThat((double) forte / mezzo).isBetween(1.412, 1.416);
-        assertThat(ReedFlow.litresPerSecond(1_000, 10) / ReedFlow.litresPerSecond(500, 10)).isBetween(1.413, 1.415);
+        assertThat(ReedFlow.litresPerSecond(1_000, 10) / ReedFlow.litresPerSecond(500, 10))
+                .isBetween(1.413, 1.415);
     }
 
     private static long totalUnits(String melody) {
@@ -131,9 +131,10 @@ class AirTableTest {
     void moreReedsNeverNeedFewerTurns() {
         long before = 0;
         for (String register : List.of("clarinet", "violin", "master")) {
-            Scene scene = Scene.of(Tunes.melody("3/4", TUNE + " | " + TUNE), 30, 2).on("full-41-key-120-bass", register);
-            Outcome<BellowsPlan> outcome = scene.layerFrom(0)
-                    .best(new Question(fewestTurns(), List.of(), 1, () -> false));
+            Scene scene =
+                    Scene.of(Tunes.melody("3/4", TUNE + " | " + TUNE), 30, 2).on("full-41-key-120-bass", register);
+            Outcome<BellowsPlan> outcome =
+                    scene.layerFrom(0).best(new Question(fewestTurns(), List.of(), 1, () -> false));
             long turns = ((Outcome.Found<BellowsPlan>) outcome).best().turns();
             assertThat(turns).isGreaterThanOrEqualTo(before);
             before = turns;

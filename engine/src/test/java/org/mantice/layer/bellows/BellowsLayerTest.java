@@ -520,8 +520,7 @@ class BellowsLayerTest {
                 .toList();
         Scene jumping = scene.with(new LeftHandPlan(events, scene.leftHand().costByRule(), List.of()));
 
-        assertThat(jumping.ground().places)
-                .anyMatch(place -> place.facts().jump() == TurnPlace.Jump.LARGE);
+        assertThat(jumping.ground().places).anyMatch(place -> place.facts().jump() == TurnPlace.Jump.LARGE);
         assertThat(best(jumping).strokes()).noneMatch(stroke -> stroke.place().equals(avoided));
     }
 

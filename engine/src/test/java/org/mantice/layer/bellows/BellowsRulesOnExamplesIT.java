@@ -48,7 +48,9 @@ class BellowsRulesOnExamplesIT {
         Player player = PlayerPresets.get("medium-hand");
         List<Path> files;
         try (Stream<Path> list = Files.list(ExampleFiles.folder("tunes"))) {
-            files = list.filter(file -> file.toString().endsWith(".musicxml")).sorted().toList();
+            files = list.filter(file -> file.toString().endsWith(".musicxml"))
+                    .sorted()
+                    .toList();
         }
         for (Path file : files) {
             Performance performance =
@@ -58,7 +60,8 @@ class BellowsRulesOnExamplesIT {
                 Question question = Question.best(Taste.PLAIN);
                 if (!(new VariationLayer(performance, accordion, BOOK).best(question)
                         instanceof Outcome.Found<VariationPlan> variation)) continue;
-                if (!(LeftHandLayer.of(performance, variation.best(), accordion, player, BOOK).best(question)
+                if (!(LeftHandLayer.of(performance, variation.best(), accordion, player, BOOK)
+                                .best(question)
                         instanceof Outcome.Found<LeftHandPlan> left)) continue;
                 BellowsLayer layer =
                         BellowsLayer.of(performance, variation.best(), left.best(), accordion, player, BOOK);
@@ -77,8 +80,12 @@ class BellowsRulesOnExamplesIT {
         for (var rule : new BellowsRules().rules()) idle.add(rule.info().id());
         StringBuilder report = new StringBuilder();
         for (Case one : cases) {
-            report.append(one.name()).append(' ').append(one.plan().turns()).append(" turns ")
-                    .append(one.plan().concessions().size()).append(" concessions:");
+            report.append(one.name())
+                    .append(' ')
+                    .append(one.plan().turns())
+                    .append(" turns ")
+                    .append(one.plan().concessions().size())
+                    .append(" concessions:");
             for (String id : new TreeSet<>(one.plan().costByRule().keySet())) {
                 Question off = Question.best(Taste.PLAIN.with(id, 0));
                 if (one.layer().best(off) instanceof Outcome.Found<BellowsPlan> found

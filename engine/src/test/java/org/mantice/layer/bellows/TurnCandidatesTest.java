@@ -17,7 +17,8 @@ class TurnCandidatesTest {
 
     private static TurnPlace at(Scene scene, int playedMeasure, MusicalTime offset) {
         return scene.ground().places.stream()
-                .filter(place -> place.measure() == playedMeasure && place.place().offset().equals(offset))
+                .filter(place -> place.measure() == playedMeasure
+                        && place.place().offset().equals(offset))
                 .findFirst()
                 .orElseThrow()
                 .facts();
@@ -25,7 +26,8 @@ class TurnCandidatesTest {
 
     private static boolean isPlace(Scene scene, int playedMeasure, MusicalTime offset) {
         return scene.ground().places.stream()
-                .anyMatch(place -> place.measure() == playedMeasure && place.place().offset().equals(offset));
+                .anyMatch(place -> place.measure() == playedMeasure
+                        && place.place().offset().equals(offset));
     }
 
     @Test
@@ -43,7 +45,8 @@ class TurnCandidatesTest {
 
     @Test
     void noteTiedOverTheBarlineHasNoPlaceThere() {
-        assertThat(isPlace(scene("4/4", "C4 h, D4~ h | ~D4 h, E4 h", 1), 1, MusicalTime.ZERO)).isFalse();
+        assertThat(isPlace(scene("4/4", "C4 h, D4~ h | ~D4 h, E4 h", 1), 1, MusicalTime.ZERO))
+                .isFalse();
     }
 
     @Test
@@ -94,10 +97,11 @@ class TurnCandidatesTest {
         Scene scene = scene("3/4", "@pickup G4 q | C4 h. | D4 h, E4 q | F4 h. | C4 h, D4 q | C4 h.", 1);
         Ground ground = scene.ground();
         int second = ground.places.stream()
-                .map(place -> place.facts().pickup())
-                .toList()
-                .subList(1, ground.last())
-                .indexOf(Pickup.BEFORE) + 1;
+                        .map(place -> place.facts().pickup())
+                        .toList()
+                        .subList(1, ground.last())
+                        .indexOf(Pickup.BEFORE)
+                + 1;
 
         assertThat(ground.stroke(0, second).wholeMeasures()).isEqualTo(2);
     }
