@@ -1,10 +1,15 @@
 package org.mantice.plan;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.mantice.instrument.TrebleKeyboard;
 import org.mantice.performance.Performance;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.rule.HandMove;
@@ -25,8 +30,8 @@ import org.mantice.rule.HandMove;
  * @param awkwardFingers thumb or little finger on a black key
  * @param largeJumps jumps of the left hand graded large
  * @param hardestJump the jump with the least time to spare; empty if the hand never moves
- * @param missingTones chord tones that do not sound, over all presses
- * @param foreignTones tones that sound and are not in the chord, over all presses
+ * @param missingTones chord tones that do not sound, once for each run of presses that lack them
+ * @param foreignTones tones that sound and are not in the chord, counted likewise
  * @param sounds different sounds over the passes: register and octave
  */
 public record Figures(
@@ -63,12 +68,24 @@ public record Figures(
                 awkwardFingers(plan.rightHand().events()),
                 (int) jumps(plan).filter(event -> event.jump() == LeftHandPlan.Jump.LARGE).count(),
                 jumps(plan).min(Comparator.comparingLong(event -> event.availableMillis() - event.jumpMillis())),
-                plan.leftHand().events().stream().mapToInt(event -> event.missing().size()).sum(),
-                plan.leftHand().events().stream().mapToInt(event -> event.foreign().size()).sum(),
+                onceAChord(plan.leftHand(), LeftHandPlan.Event::missing),
+                onceAChord(plan.leftHand(), LeftHandPlan.Event::foreign),
                 sounds(plan.variation()));
     }
 
-    private static java.util.stream.Stream<LeftHandPlan.Event> jumps(Plan plan) {
+    /** A run of presses with the same tones counts once: it is one chord. */
+    private static int onceAChord(LeftHandPlan plan, Function<LeftHandPlan.Event, SortedSet<Integer>> tones) {
+        int count = 0;
+        SortedSet<Integer> before = Collections.emptySortedSet();
+        for (LeftHandPlan.Event event : plan.events()) {
+            SortedSet<Integer> here = tones.apply(event);
+            if (!here.equals(before)) count += here.size();
+            before = here;
+        }
+        return count;
+    }
+
+    private static Stream<LeftHandPlan.Event> jumps(Plan plan) {
         return plan.leftHand().events().stream().filter(event -> event.jump() != LeftHandPlan.Jump.NONE);
     }
 
@@ -116,7 +133,7 @@ public record Figures(
             for (int note = 0; note < event.keys().size(); note++) {
                 int finger = event.fingers().get(note);
                 if ((finger == 1 || finger == 5)
-                        && org.mantice.instrument.TrebleKeyboard.isBlack(event.keys().get(note))) count++;
+                        && TrebleKeyboard.isBlack(event.keys().get(note))) count++;
             }
         return count;
     }

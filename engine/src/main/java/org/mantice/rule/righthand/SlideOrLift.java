@@ -20,7 +20,7 @@ final class SlideOrLift implements Rule<FingerPair> {
             "common practice, no source; prices estimate", Optional.of(GiveWay.LEGATO));
 
     private static final long SLIDE_OFF_BLACK = 300;
-    private static final long SLIDE = 700;
+    private static final long SLIDE = 1_200;
     private static final long LIFT = 1_800;
 
     /** The same finger on another key after a silence: less, the longer the silence. */
