@@ -10,6 +10,7 @@ import org.mantice.tune.EventMarks;
 import org.mantice.tune.GraceGroup;
 import org.mantice.tune.Mark;
 import org.mantice.tune.Measure;
+import org.mantice.tune.Lyric;
 import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.MelodyNote;
 import org.mantice.tune.MusicalTime;
@@ -32,6 +33,7 @@ final class TrebleLine {
     private final List<Strike> strikes = new ArrayList<>();
     private List<Sound> ringing = new ArrayList<>();
     private boolean phraseDue;
+    private Optional<Strike> lastSung = Optional.empty();
 
     /** A key from when it is struck until it is let go, ties joined. */
     private static final class Sound {
@@ -63,6 +65,7 @@ final class TrebleLine {
         private boolean breath;
         private boolean fermata;
         private boolean endsSlur;
+        private Punctuation punctuation = Punctuation.NONE;
         private int loudness;
 
         private Strike(
@@ -201,6 +204,18 @@ final class TrebleLine {
         last.breath |= marks.breathAfter();
         last.fermata |= marks.fermata();
         last.endsSlur |= slurs.endsAt(number);
+        sing(marks, last);
+    }
+
+    /** The sign after a syllable stands after the last note that it is sung to. */
+    private void sing(EventMarks marks, Strike last) {
+        Optional<Lyric> words = marks.lyrics().stream().min(Comparator.comparingInt(Lyric::verse));
+        if (words.isPresent()) last.punctuation = Punctuation.of(words.get().text());
+        else if (lastSung.isPresent() && lastSung.get() != last) {
+            last.punctuation = lastSung.get().punctuation;
+            lastSung.get().punctuation = Punctuation.NONE;
+        }
+        lastSung = Optional.of(last);
     }
 
     List<TrebleMoment> moments(Clock clock) {
@@ -251,6 +266,7 @@ final class TrebleLine {
                 strike.breath || strike.fermata,
                 strike.endsSlur,
                 strike.startsPhrase,
+                strike.punctuation,
                 strike.loudness);
     }
 }

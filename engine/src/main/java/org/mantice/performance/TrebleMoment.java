@@ -24,6 +24,7 @@ import org.mantice.tune.WrittenPlace;
  * @param breathAfter a breath mark, caesura or fermata follows
  * @param endsSlur a slur ends here
  * @param startsPhrase an explicit phrase mark or the end of a double bar says that a phrase begins here
+ * @param punctuation of the words after the note; of a melisma, after its last note
  * @param loudness hundredths of a step from ppp (0) over mf (400) to fff (700)
  */
 public record TrebleMoment(
@@ -41,6 +42,7 @@ public record TrebleMoment(
         boolean breathAfter,
         boolean endsSlur,
         boolean startsPhrase,
+        Punctuation punctuation,
         int loudness) {
     public TrebleMoment {
         notes = List.copyOf(notes);

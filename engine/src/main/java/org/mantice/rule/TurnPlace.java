@@ -45,6 +45,10 @@ public record TurnPlace(
     /** What is written, weakest first. */
     public enum Mark {
         NONE,
+        /** A comma in the words after the note before. */
+        COMMA,
+        /** A full stop or the like in the words after the note before. */
+        STOP,
         /** A breath mark, caesura or fermata on the note before. */
         BREATH,
         /** A phrase mark. */

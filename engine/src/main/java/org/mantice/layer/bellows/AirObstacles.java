@@ -112,6 +112,7 @@ final class AirObstacles {
                         one.breathAfter(),
                         one.endsSlur(),
                         one.startsPhrase(),
+                        one.punctuation(),
                         Math.min(PIANISSIMO, one.loudness())))
                 .toList();
         return new Performance(

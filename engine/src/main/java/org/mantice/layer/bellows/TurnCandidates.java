@@ -5,6 +5,7 @@ import java.util.List;
 import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
 import org.mantice.performance.PlayedNote;
+import org.mantice.performance.Punctuation;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.rule.TurnPlace;
@@ -48,7 +49,7 @@ final class TurnCandidates {
         List<TrebleMoment> treble = performance.treble();
         add(0, MusicalTime.ZERO, line.played(0).startMicros(), plain());
         silence(new Gap(
-                MusicalTime.ZERO, 0, treble.get(0).onset(), treble.get(0).onsetMicros(), 0, false));
+                MusicalTime.ZERO, 0, treble.get(0).onset(), treble.get(0).onsetMicros(), 0, false, Punctuation.NONE));
         for (int i = 0; i < treble.size(); i++) {
             TrebleMoment moment = treble.get(i);
             if (i > 0) before(treble.get(i - 1), moment);
@@ -65,7 +66,8 @@ final class TurnCandidates {
                         next,
                         nextMicros,
                         millis(moment.onsetMicros(), moment.releaseMicros()),
-                        moment.breathAfter()));
+                        moment.breathAfter(),
+                        moment.punctuation()));
         }
         int last = line.count() - 1;
         add(last, line.played(last).length(), performance.endMicros(), plain());
@@ -79,7 +81,7 @@ final class TurnCandidates {
 
     /** Silence of the melody by rests. */
     private record Gap(
-            MusicalTime from, long fromMicros, MusicalTime to, long toMicros, int beforeMillis, boolean breath) {}
+            MusicalTime from, long fromMicros, MusicalTime to, long toMicros, int beforeMillis, boolean breath, Punctuation words) {}
 
     private void silence(Gap gap) {
         boolean byBeat = gap.to()
@@ -97,7 +99,7 @@ final class TurnCandidates {
                 if (at.isBefore(gap.from()) || !at.isBefore(gap.to()) || at.isZero()) continue;
                 long micros = Math.max(gap.fromMicros(), Math.min(gap.toMicros(), line.microsAt(measure, offset)));
                 int rest = millis(gap.fromMicros(), gap.toMicros());
-                TurnPlace facts = facts(measure, offset, micros, gap.breath() && at.equals(gap.from()))
+                TurnPlace facts = facts(measure, offset, micros, gap.breath() && at.equals(gap.from()), gap.words())
                         .rest(rest, rest)
                         .lengths(gap.beforeMillis(), millis(micros, gap.toMicros()))
                         .done();
@@ -119,7 +121,7 @@ final class TurnCandidates {
         boolean rest = previous.onset().plus(previous.duration()).isBefore(moment.onset());
         int gap = Math.max(0, millis(previous.releaseMicros(), moment.onsetMicros()));
         int before = millis(previous.onsetMicros(), rest ? previous.releaseMicros() : moment.onsetMicros());
-        Facts facts = facts(moment.measure(), moment.place().offset(), moment.onsetMicros(), previous.breathAfter())
+        Facts facts = facts(moment.measure(), moment.place().offset(), moment.onsetMicros(), previous.breathAfter(), previous.punctuation())
                 .rest(rest ? gap : 0, gap)
                 .lengths(before, millis(moment.onsetMicros(), moment.releaseMicros()));
         facts.phrase(moment.startsPhrase());
@@ -138,7 +140,7 @@ final class TurnCandidates {
                 long micros = line.microsAt(measure, offset);
                 if (!moment.onset().isBefore(at) || !at.isBefore(over)) continue;
                 if (micros <= moment.onsetMicros() || micros >= moment.releaseMicros()) continue;
-                Facts facts = facts(measure, offset, micros, false)
+                Facts facts = facts(measure, offset, micros, false, Punctuation.NONE)
                         .lengths(millis(moment.onsetMicros(), micros), millis(micros, moment.releaseMicros()));
                 facts.held = true;
                 add(measure, offset, micros, facts.done());
@@ -216,8 +218,8 @@ final class TurnCandidates {
                 0);
     }
 
-    private Facts facts(int measure, MusicalTime offset, long micros, boolean breath) {
-        return new Facts(measure, offset, micros, breath);
+    private Facts facts(int measure, MusicalTime offset, long micros, boolean breath, Punctuation words) {
+        return new Facts(measure, offset, micros, breath, words);
     }
 
     /** The facts of one place while they are gathered. */
@@ -226,6 +228,7 @@ final class TurnCandidates {
         private final MusicalTime offset;
         private final long micros;
         private final boolean breath;
+        private final Punctuation words;
         private boolean phrase;
         private boolean slurred;
         private boolean endsSlur;
@@ -237,11 +240,12 @@ final class TurnCandidates {
         private int beforeMillis;
         private int afterMillis;
 
-        Facts(int measure, MusicalTime offset, long micros, boolean breath) {
+        Facts(int measure, MusicalTime offset, long micros, boolean breath, Punctuation words) {
             this.measure = measure;
             this.offset = offset;
             this.micros = micros;
             this.breath = breath;
+            this.words = words;
         }
 
         Facts rest(int rest, int gap) {
@@ -324,7 +328,13 @@ final class TurnCandidates {
             if (offset.isZero()) written = line.markAt(measure);
             if (pickup == Pickup.BEFORE && written == Mark.NONE && barline >= 0) written = line.markAt(barline);
             if (written == Mark.NONE && phrase) written = Mark.PHRASE;
-            return written == Mark.NONE && breath ? Mark.BREATH : written;
+            if (written != Mark.NONE) return written;
+            if (breath) return Mark.BREATH;
+            return switch (words) {
+                case STOP -> Mark.STOP;
+                case COMMA -> Mark.COMMA;
+                case NONE -> Mark.NONE;
+            };
         }
     }
 
@@ -355,6 +365,7 @@ final class TurnCandidates {
         MusicalTime beat = line.written(moment.measure()).meter().beat();
         return section
                 || previous.breathAfter()
+                || previous.punctuation() == Punctuation.STOP
                 || over.isBefore(moment.onset())
                 || previous.duration().compareTo(moment.duration().times(2)) >= 0
                         && previous.duration().compareTo(beat) >= 0

@@ -34,6 +34,11 @@ public final class PlaceGrade implements Rule<TurnPlace> {
     /** In tenths: both notes are shorter than this. */
     private static final long RUN_TENTHS = 20;
 
+    /** After a full stop or the like in the words; a comma takes the place of a better beat. */
+    private static final long STOP = 100;
+
+    private static final long COMMA = 600;
+
     private static final int RUN_MILLIS = 250;
 
     @Override
@@ -49,12 +54,13 @@ public final class PlaceGrade implements Rule<TurnPlace> {
     @Override
     public long cost(TurnPlace place) {
         if (written(place)) return 0;
+        if (place.mark() == Mark.STOP) return Math.min(STOP, byBeat(place));
         if (place.turnsInRest()) return Math.min(REST, byBeat(place));
         long cost = byBeat(place);
         if (separate(place)) cost = cost * SEPARATE_TENTHS / 10;
         if (afterLongNote(place)) cost = cost * LONG_NOTE_TENTHS / 10;
         if (inRun(place)) cost = cost * RUN_TENTHS / 10;
-        return cost;
+        return place.mark() == Mark.COMMA ? Math.min(COMMA, cost) : cost;
     }
 
     @Override
@@ -62,7 +68,9 @@ public final class PlaceGrade implements Rule<TurnPlace> {
         long cost = cost(place);
         if (cost == 0) return Reasons.NOTHING;
         List<Fact> facts = new ArrayList<>();
+        if (place.mark() == Mark.STOP) return Reasons.of(cost, Fact.of("bellows.place.stop"));
         facts.add(Fact.of(place.turnsInRest() ? "bellows.place.rest" : position(place)));
+        if (place.mark() == Mark.COMMA) facts.add(Fact.of("bellows.place.comma"));
         if (!place.turnsInRest()) {
             if (separate(place)) facts.add(Fact.of("bellows.place.separate"));
             if (afterLongNote(place)) facts.add(Fact.of("bellows.place.long-note"));
@@ -72,7 +80,7 @@ public final class PlaceGrade implements Rule<TurnPlace> {
     }
 
     private static boolean written(TurnPlace place) {
-        return place.mark() != Mark.NONE;
+        return place.mark().compareTo(Mark.BREATH) >= 0;
     }
 
     private static long byBeat(TurnPlace place) {

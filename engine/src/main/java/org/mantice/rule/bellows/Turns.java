@@ -48,6 +48,6 @@ public final class Turns implements Rule<TurnPlace> {
     }
 
     private static boolean breathes(TurnPlace place) {
-        return place.mark() != TurnPlace.Mark.NONE || place.turnsInRest();
+        return place.mark().compareTo(TurnPlace.Mark.STOP) >= 0 || place.turnsInRest();
     }
 }

@@ -13,6 +13,7 @@ import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
 import org.mantice.performance.PlayedNote;
 import org.mantice.performance.Settings;
+import org.mantice.performance.Punctuation;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.tune.Articulation;
 import org.mantice.tune.Barlines;
@@ -176,6 +177,7 @@ final class PlayedTune {
                 false,
                 false,
                 false,
+                Punctuation.NONE,
                 400);
     }
 

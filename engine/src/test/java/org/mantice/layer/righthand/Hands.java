@@ -16,6 +16,7 @@ import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
 import org.mantice.performance.PlayedNote;
 import org.mantice.performance.Settings;
+import org.mantice.performance.Punctuation;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.RightHandPlan;
 import org.mantice.plan.VariationPlan;
@@ -85,6 +86,7 @@ final class Hands {
                     false,
                     false,
                     false,
+                    Punctuation.NONE,
                     400));
         }
         int measures = (slots + 7) / 8;

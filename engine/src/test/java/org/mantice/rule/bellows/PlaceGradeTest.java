@@ -29,6 +29,8 @@ class PlaceGradeTest extends RuleContract<TurnPlace> {
         return List.of(
                 PlaceSteps.plain(),
                 PlaceSteps.marked(Mark.PHRASE),
+                PlaceSteps.marked(Mark.STOP),
+                PlaceSteps.marked(Mark.COMMA),
                 PlaceSteps.rest(400),
                 PlaceSteps.separate(),
                 PlaceSteps.after(1_000, 250),
