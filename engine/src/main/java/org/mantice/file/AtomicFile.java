@@ -40,7 +40,7 @@ public final class AtomicFile {
             } finally {
                 Files.deleteIfExists(fresh);
             }
-            flushFolder(target.getParent());
+            flushFolderOf(target);
         } catch (IOException e) {
             throw new FileWriteException(file, e);
         }
@@ -78,7 +78,9 @@ public final class AtomicFile {
     }
 
     /** So that the rename itself survives a loss of power; not every system lets a folder be opened. */
-    private static void flushFolder(Path folder) {
+    private static void flushFolderOf(Path file) {
+        Path folder = file.getParent();
+        if (folder == null) return;
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException e) {

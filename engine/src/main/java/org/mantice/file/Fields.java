@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
 import org.mantice.file.JsonFileException.Reason;
 
@@ -167,7 +168,7 @@ final class Fields {
                         e, Reason.WRONG_VALUE, placeOf(field), pointerTo(field), refusal.group(2), refusal.group(3));
             String at = name.isEmpty() ? pointer : pointerTo(escape(name));
             throw JsonFileException.causedBy(
-                    e, Reason.REFUSED, file.placeOf(at), at.isEmpty() ? "/" : at, e.getMessage());
+                    e, Reason.REFUSED, file.placeOf(at), at.isEmpty() ? "/" : at, Cause.words(e));
         }
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
 import org.mantice.fault.ManticeException;
 
@@ -24,6 +25,6 @@ public final class FileWriteException extends ManticeException {
         if (cause instanceof NoSuchFileException) return "no such folder";
         if (cause instanceof AccessDeniedException) return "not permitted";
         if (cause instanceof FileSystemException system && system.getReason() != null) return system.getReason();
-        return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+        return Cause.words(cause);
     }
 }

@@ -26,6 +26,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
 import org.mantice.file.JsonFileException.Reason;
 
@@ -73,7 +74,7 @@ final class JsonFile {
             throw JsonFileException.causedBy(e, Reason.NOT_FOUND, place);
         } catch (IOException e) {
             throw JsonFileException.causedBy(
-                    e, Reason.UNREADABLE, place, Files.isDirectory(file) ? "it is a folder" : e.getMessage());
+                    e, Reason.UNREADABLE, place, Files.isDirectory(file) ? "it is a folder" : Cause.words(e));
         }
     }
 

@@ -35,21 +35,20 @@ public final class JsonFileException extends ManticeException {
 
     private final Reason reason;
 
-    private JsonFileException(Reason reason, FilePlace place, Throwable cause, List<String> args) {
-        super(reason.name(), args, place, sentence(reason, args), cause);
+    private JsonFileException(Reason reason, FilePlace place, List<String> args) {
+        super(reason.name(), args, place, sentence(reason.template, args));
         this.reason = reason;
     }
 
     static JsonFileException of(Reason reason, FilePlace place, Object... args) {
-        return causedBy(null, reason, place, args);
+        return new JsonFileException(
+                reason, place, Arrays.stream(args).map(JsonFileException::text).toList());
     }
 
     static JsonFileException causedBy(Throwable cause, Reason reason, FilePlace place, Object... args) {
-        return new JsonFileException(
-                reason,
-                place,
-                cause,
-                Arrays.stream(args).map(JsonFileException::text).toList());
+        JsonFileException made = of(reason, place, args);
+        made.initCause(cause);
+        return made;
     }
 
     public Reason reason() {
@@ -62,15 +61,5 @@ public final class JsonFileException extends ManticeException {
                 .replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ")
                 .strip();
         return line.length() <= LONGEST_ARGUMENT ? line : line.substring(0, LONGEST_ARGUMENT) + "…";
-    }
-
-    private static String sentence(Reason reason, List<String> args) {
-        StringBuilder sentence = new StringBuilder();
-        String rest = reason.template;
-        for (int open = rest.indexOf('{'); open >= 0; open = rest.indexOf('{')) {
-            sentence.append(rest, 0, open).append(args.get(rest.charAt(open + 1) - '0'));
-            rest = rest.substring(open + 3);
-        }
-        return sentence.append(rest).toString();
     }
 }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Map;
 import org.mantice.fault.FilePlace;
 import org.mantice.performance.Performance;
@@ -80,8 +79,7 @@ public final class PlanFile {
 
     /** Copies into {@code to} the fields of {@code from} that it lacks, object by object. */
     private static void keepUnknown(ObjectNode from, ObjectNode to) {
-        for (Iterator<Map.Entry<String, JsonNode>> fields = from.fields(); fields.hasNext(); ) {
-            Map.Entry<String, JsonNode> field = fields.next();
+        for (Map.Entry<String, JsonNode> field : from.properties()) {
             JsonNode there = to.get(field.getKey());
             if (there == null) to.set(field.getKey(), field.getValue());
             else if (there instanceof ObjectNode inner && field.getValue() instanceof ObjectNode old)

@@ -47,7 +47,7 @@ final class PlanTree {
 
     private ArrayNode passes() {
         ArrayNode passes = mapper.createArrayNode();
-        performance.passes().forEach(pass -> passes.add((JsonNode) mapper.valueToTree(pass)));
+        performance.passes().forEach(pass -> passes.add(mapper.<JsonNode>valueToTree(pass)));
         return passes;
     }
 

@@ -2,6 +2,7 @@ package org.mantice.instrument;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.mantice.tune.Loudness;
@@ -65,7 +66,7 @@ public record Bellows(
                 check("loudness." + level, loudness.get(level), Math.max(1, before), 20_000);
                 before = loudness.get(level);
             }
-            check("loudness." + Loudness.MF, loudness.get(Loudness.MF), 1_000, 1_000);
+            check("loudness." + Loudness.MF, Objects.requireNonNull(loudness.get(Loudness.MF)), 1_000, 1_000);
         }
     }
 

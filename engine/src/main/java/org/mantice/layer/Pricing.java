@@ -19,16 +19,16 @@ public final class Pricing {
         try {
             cost = rule.cost(step);
         } catch (RuntimeException | LinkageError | StackOverflowError | AssertionError e) {
-            throw new RuleFailureException(id, place, e.toString(), e);
+            throw new RuleFailureException(id, place, e);
         }
         if (cost == Rule.BAN) {
             if (rule.info().banGivesWay().isEmpty())
-                throw new RuleFailureException(id, place, "bans, but does not say how its bans give way", null);
+                throw new RuleFailureException(id, place, "bans, but does not say how its bans give way");
             return cost;
         }
         if (cost < 0 || cost > Integer.MAX_VALUE)
             throw new RuleFailureException(
-                    id, place, "gave the cost " + cost + "; allowed: 0 to " + Integer.MAX_VALUE, null);
+                    id, place, "gave the cost " + cost + "; allowed: 0 to " + Integer.MAX_VALUE);
         return cost;
     }
 
@@ -41,7 +41,7 @@ public final class Pricing {
         long cost = cost(rule, step, place);
         if (cost == Rule.BAN)
             throw new RuleFailureException(
-                    rule.info().id(), place, "bans, which is not allowed here; allowed: a cost", null);
+                    rule.info().id(), place, "bans, which is not allowed here; allowed: a cost");
         return cost;
     }
 
@@ -57,10 +57,10 @@ public final class Pricing {
         try {
             reasons = rule.explain(step);
         } catch (RuntimeException | LinkageError | StackOverflowError | AssertionError e) {
-            throw new RuleFailureException(id, place, e.toString(), e);
+            throw new RuleFailureException(id, place, e);
         }
         if (reasons.cost() != cost)
-            throw new RuleFailureException(id, place, "costs " + cost + ", but explains " + reasons.cost(), null);
+            throw new RuleFailureException(id, place, "costs " + cost + ", but explains " + reasons.cost());
         return reasons;
     }
 }

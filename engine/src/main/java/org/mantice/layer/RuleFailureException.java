@@ -5,10 +5,15 @@ public final class RuleFailureException extends RuntimeException {
     private final String ruleId;
     private final String place;
 
-    RuleFailureException(String ruleId, String place, String detail, Throwable cause) {
-        super("rule " + ruleId + " at " + place + ": " + detail, cause);
+    RuleFailureException(String ruleId, String place, String detail) {
+        super("rule " + ruleId + " at " + place + ": " + detail);
         this.ruleId = ruleId;
         this.place = place;
+    }
+
+    RuleFailureException(String ruleId, String place, Throwable thrown) {
+        this(ruleId, place, thrown.toString());
+        initCause(thrown);
     }
 
     public String ruleId() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.mantice.rule.Fact;
 
@@ -49,9 +50,10 @@ public record Explanation(String key, String place, long cost, List<Fact> facts,
         identities.addAll(theirs.keySet());
         List<Explanation> differences = new ArrayList<>();
         for (String identity : identities.stream().sorted().toList()) {
-            Explanation here = mine.get(identity);
-            Explanation there = theirs.get(identity);
-            Explanation difference = here == null ? there.negated() : there == null ? here : here.minus(there);
+            Optional<Explanation> here = Optional.ofNullable(mine.get(identity));
+            Optional<Explanation> there = Optional.ofNullable(theirs.get(identity));
+            Explanation difference = here.map(own -> there.map(own::minus).orElse(own))
+                    .orElseGet(() -> there.orElseThrow().negated());
             if (difference.cost != 0 || !difference.children.isEmpty()) differences.add(difference);
         }
         long cost = Math.subtractExact(this.cost, other.cost);

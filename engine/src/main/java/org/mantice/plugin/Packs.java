@@ -16,6 +16,7 @@ import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.jar.JarFile;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleInfo;
@@ -59,7 +60,7 @@ public final class Packs {
      */
     public static Packs of(Optional<Path> folder) {
         Packs found = new Packs();
-        found.take(ServiceLoader.load(RuleProvider.class, RuleProvider.class.getClassLoader()), CLASS_PATH, null);
+        found.take(ServiceLoader.load(RuleProvider.class, RuleProvider.class.getClassLoader()), CLASS_PATH, provider -> true);
         folder.ifPresent(found::takeJars);
         return found;
     }
@@ -96,13 +97,16 @@ public final class Packs {
             // Stays open for as long as the rules are used: their classes are loaded on demand.
             URLClassLoader loader =
                     new URLClassLoader("pack:" + name, new URL[] {jar.toUri().toURL()}, new RuleAuthorsView());
-            take(ServiceLoader.load(RuleProvider.class, loader), name, loader);
+            take(
+                    ServiceLoader.load(RuleProvider.class, loader),
+                    name,
+                    provider -> provider.getClassLoader() == loader);
         } catch (IOException e) {
             problems.add(new Problem(name, "is not a jar that can be read: " + e.getMessage()));
         }
     }
 
-    private void take(ServiceLoader<RuleProvider> services, String origin, ClassLoader own) {
+    private void take(ServiceLoader<RuleProvider> services, String origin, Predicate<Class<?>> own) {
         int before = packs.size() + problems.size();
         int failures = 0;
         Iterator<ServiceLoader.Provider<RuleProvider>> found = services.stream().iterator();
@@ -110,7 +114,7 @@ public final class Packs {
             try {
                 if (!found.hasNext()) break;
                 ServiceLoader.Provider<RuleProvider> provider = found.next();
-                if (own != null && provider.type().getClassLoader() != own) continue;
+                if (!own.test(provider.type())) continue;
                 register(provider.get(), origin);
             } catch (ServiceConfigurationError | LinkageError | RuntimeException e) {
                 failures++;
@@ -147,7 +151,7 @@ public final class Packs {
 
     private static String reason(Throwable e) {
         if (e instanceof ServiceConfigurationError) {
-            String own = e.getMessage().replace(SERVICE + ": ", "");
+            String own = String.valueOf(e.getMessage()).replace(SERVICE + ": ", "");
             return e.getCause() == null ? own : own + ": " + e.getCause();
         }
         return e instanceof IllegalArgumentException && e.getMessage() != null ? e.getMessage() : e.toString();

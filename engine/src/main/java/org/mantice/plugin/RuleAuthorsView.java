@@ -1,12 +1,8 @@
 package org.mantice.plugin;
 
-import java.io.IOException;
-import java.net.URL;
-import java.util.Collections;
-import java.util.Enumeration;
 import java.util.Set;
 
-/** What a pack's class loader sees above itself: the JDK, and the engine's packages for rule authors. */
+/** What a pack's class loader sees above itself: the JDK, and the engine's packages for rule authors, without its resources. */
 final class RuleAuthorsView extends ClassLoader {
     private static final Set<String> PUBLIC_PACKAGES =
             Set.of("org.mantice.rule", "org.mantice.instrument", "org.mantice.player", "org.mantice.tune");
@@ -25,15 +21,5 @@ final class RuleAuthorsView extends ClassLoader {
         if (dot > 0 && PUBLIC_PACKAGES.contains(name.substring(0, dot)))
             return RuleAuthorsView.class.getClassLoader().loadClass(name);
         throw new ClassNotFoundException(name + " is not among the packages for rule authors");
-    }
-
-    @Override
-    protected URL findResource(String name) {
-        return null;
-    }
-
-    @Override
-    protected Enumeration<URL> findResources(String name) throws IOException {
-        return Collections.emptyEnumeration();
     }
 }

@@ -100,9 +100,12 @@ final class Endings {
         Optional<List<Integer>> written = parse(open.numbers);
         if (written.isPresent()) return written.get();
         Optional<List<Integer>> printed = parse(open.text);
-        Ending last = before.isEmpty() ? null : before.get(before.size() - 1);
-        boolean goesOn = last != null && last.stop == open.start - 1 && repeats.test(last.stop);
-        int next = goesOn ? last.numbers.get(last.numbers.size() - 1) + 1 : 1;
+        int next = 1;
+        if (!before.isEmpty()) {
+            Ending last = before.get(before.size() - 1);
+            boolean goesOn = last.stop == open.start - 1 && repeats.test(last.stop);
+            if (goesOn) next = last.numbers.get(last.numbers.size() - 1) + 1;
+        }
         List<Integer> read = printed.orElse(List.of(Math.min(next, ReadLimits.REPEATS)));
         reportAt(open.start, SkippedWhat.ENDING_CHANGED, "\"" + open.numbers + "\" read as " + read.get(0));
         return read;

@@ -31,14 +31,17 @@ final class MelodyLine {
         report.addAllAt(measure.number(), note.findings());
         if (note.pitch().isEmpty() && !note.isRest()) return; // unreadable, listed among its findings
         EventDraft last = drafts.isEmpty() ? null : drafts.get(drafts.size() - 1);
-        if (note.isGrace()) placeGrace(note, last);
+        if (note.isGrace()) placeGrace(note, drafts);
         else if (note.inChord() && last != null && last.onset.equals(note.onset())) join(measure, note, last);
         else start(measure, note, drafts, length);
     }
 
-    private void placeGrace(ScoreNote note, EventDraft last) {
-        boolean afterLast = note.kind() == ScoreNote.Kind.GRACE_AFTER && last != null && !last.isRest();
-        List<List<ScoreNote>> group = afterLast ? last.after : waiting;
+    private void placeGrace(ScoreNote note, List<EventDraft> drafts) {
+        List<List<ScoreNote>> group = waiting;
+        if (note.kind() == ScoreNote.Kind.GRACE_AFTER && !drafts.isEmpty()) {
+            EventDraft last = drafts.get(drafts.size() - 1);
+            if (!last.isRest()) group = last.after;
+        }
         if (note.inChord() && !group.isEmpty()) group.get(group.size() - 1).add(note);
         else group.add(new ArrayList<>(List.of(note)));
     }

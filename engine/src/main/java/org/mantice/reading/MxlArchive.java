@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
 import org.mantice.reading.TuneReadException.Reason;
 
@@ -39,17 +40,17 @@ final class MxlArchive {
     byte[] music(byte[] archive) {
         Map<String, byte[]> entries = unpack(archive);
         Optional<String> named = named(entries);
-        if (named.isPresent() && entries.containsKey(named.get())) return entries.get(named.get());
-        String found = entries.entrySet().stream()
+        Optional<byte[]> music = named.map(entries::get);
+        if (music.isPresent()) return music.get();
+        Map.Entry<String, byte[]> found = entries.entrySet().stream()
                 .filter(entry -> isScore(entry.getKey(), entry.getValue()))
-                .map(Map.Entry::getKey)
                 .findFirst()
                 .orElseThrow(() -> TuneReadException.of(
                         Reason.ARCHIVE_WITHOUT_MUSIC,
                         place,
                         entries.isEmpty() ? "nothing" : String.join(", ", entries.keySet())));
-        report.add(SkippedWhat.ARCHIVE, complaint(entries, named) + ", \"" + found + "\" taken");
-        return entries.get(found);
+        report.add(SkippedWhat.ARCHIVE, complaint(entries, named) + ", \"" + found.getKey() + "\" taken");
+        return found.getValue();
     }
 
     private static String complaint(Map<String, byte[]> entries, Optional<String> named) {
@@ -97,8 +98,7 @@ final class MxlArchive {
                 if (!entry.isDirectory()) entries.putIfAbsent(entry.getName(), bytes);
             }
         } catch (IOException | IllegalArgumentException e) {
-            String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-            throw TuneReadException.causedBy(e, Reason.ARCHIVE_DAMAGED, place, why);
+            throw TuneReadException.causedBy(e, Reason.ARCHIVE_DAMAGED, place, Cause.words(e));
         }
         if (seen == 0) throw TuneReadException.of(Reason.ARCHIVE_DAMAGED, place, "no entry found");
         return entries;

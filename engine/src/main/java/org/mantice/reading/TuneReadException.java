@@ -45,17 +45,19 @@ public final class TuneReadException extends ManticeException {
 
     private final Reason reason;
 
-    private TuneReadException(Reason reason, FilePlace place, Throwable cause, List<String> args) {
-        super(reason.name(), args, place, sentence(reason, args), cause);
+    private TuneReadException(Reason reason, FilePlace place, List<String> args) {
+        super(reason.name(), args, place, sentence(reason.template, args));
         this.reason = reason;
     }
 
     static TuneReadException of(Reason reason, FilePlace place, Object... args) {
-        return new TuneReadException(reason, place, null, texts(args));
+        return new TuneReadException(reason, place, texts(args));
     }
 
     static TuneReadException causedBy(Throwable cause, Reason reason, FilePlace place, Object... args) {
-        return new TuneReadException(reason, place, cause, texts(args));
+        TuneReadException made = of(reason, place, args);
+        made.initCause(cause);
+        return made;
     }
 
     public Reason reason() {
@@ -68,11 +70,5 @@ public final class TuneReadException extends ManticeException {
                         .args()
                         .get(0))
                 .toList();
-    }
-
-    private static String sentence(Reason reason, List<String> args) {
-        String text = reason.template;
-        for (int i = 0; i < args.size(); i++) text = text.replace("{" + i + "}", args.get(i));
-        return text;
     }
 }

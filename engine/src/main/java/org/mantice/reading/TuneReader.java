@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
 import org.mantice.reading.TuneReadException.Reason;
 
@@ -58,8 +59,7 @@ public final class TuneReader {
     }
 
     private static TuneReadException unreadable(String name, IOException e) {
-        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return TuneReadException.causedBy(e, Reason.UNREADABLE, FilePlace.of(name), why);
+        return TuneReadException.causedBy(e, Reason.UNREADABLE, FilePlace.of(name), Cause.words(e));
     }
 
     private static TuneReadException refuse(TuneSource source) {

@@ -34,7 +34,7 @@ final class VoicePicker {
             counts.computeIfAbsent(key(note), key -> new TreeMap<>()).merge(note.staff(), weight, Integer::sum);
         }
         for (ScoreNote note : measure.notes()) {
-            Voice voice = new Voice(home(counts.get(key(note))), note.voice());
+            Voice voice = new Voice(home(counts.getOrDefault(key(note), Map.of())), note.voice());
             voices.computeIfAbsent(voice, key -> new ArrayList<>()).add(note);
         }
     }
@@ -60,7 +60,7 @@ final class VoicePicker {
     }
 
     private boolean hasNotes(Voice voice) {
-        return voices.get(voice).stream().anyMatch(note -> note.isMelodic() && !note.isGrace());
+        return notes(voice).stream().anyMatch(note -> note.isMelodic() && !note.isGrace());
     }
 
     /** Home staves of the voices that have pitched notes. */

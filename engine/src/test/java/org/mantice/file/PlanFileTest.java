@@ -84,7 +84,10 @@ class PlanFileTest {
 
     @Test
     void schemaNamesEveryValueOfOurEnums() throws IOException {
-        JsonNode schema = new ObjectMapper().readTree(PlanFile.class.getResource("/org/mantice/schema/plan.schema.json"));
+        JsonNode schema;
+        try (InputStream in = PlanFile.class.getResourceAsStream("/org/mantice/schema/plan.schema.json")) {
+            schema = new ObjectMapper().readTree(in);
+        }
         List<String> named = new ArrayList<>();
         schema.findValues("enum").forEach(list -> list.forEach(value -> named.add(value.asText())));
         for (Enum<?>[] values : List.<Enum<?>[]>of(

@@ -149,7 +149,7 @@ class ProfileFileTest {
     void fields_that_we_do_not_know_are_kept_wherever_they_stand() {
         ObjectNode tree = accordionTree();
         tree.put("owner", "village band");
-        tree.with("/treble").putObject("pads").put("material", "felt");
+        tree.withObject("/treble").putObject("pads").put("material", "felt");
         ((ObjectNode) tree.at("/treble/switches/2")).put("colour", "ivory");
         ((ObjectNode) tree.at("/bellows/volumes/1")).put("note", "measured twice");
         ((ObjectNode) tree.at("/bellows/appetites/banks")).put("quint", 700);

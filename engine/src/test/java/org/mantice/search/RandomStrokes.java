@@ -55,7 +55,7 @@ final class RandomStrokes implements StrokeLattice {
 
     @Override
     public int furthest(int from) {
-        return Math.min(places - 1, from + 1 + (int) Math.floorMod(seed, 7));
+        return Math.min(places - 1, from + 1 + Math.floorMod(seed, 7));
     }
 
     @Override

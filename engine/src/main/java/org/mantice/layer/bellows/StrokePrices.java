@@ -1,9 +1,11 @@
 package org.mantice.layer.bellows;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.mantice.layer.Places;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
@@ -79,12 +81,16 @@ final class StrokePrices {
     /** The kept price of a step: the same number that the rule gave when it was asked. */
     long kept(Rule<?> rule, Step step, int place) {
         if (step instanceof TurnPlace) return turns[turnRules.indexOf(rule)][placeKind[place]];
-        if (step instanceof Stroke stroke) return strokes[strokeRules.indexOf(rule)][kindOf.get(stroke)];
+        if (step instanceof Stroke stroke) return strokes[strokeRules.indexOf(rule)][kind(stroke)];
         if (step instanceof StrokePair pair)
             return pairs[pairRules.indexOf(rule)][
-                    kindOf.get(pair.first()) * strokeKinds.size() + kindOf.get(pair.second())];
+                    kind(pair.first()) * strokeKinds.size() + kind(pair.second())];
         OpeningCell opening = (OpeningCell) step;
         return openings[openingRules.indexOf(rule)][opening.moment().ordinal() * ground.cells() + opening.cell()];
+    }
+
+    private int kind(Stroke stroke) {
+        return Objects.requireNonNull(kindOf.get(stroke), "a stroke that was priced");
     }
 
     String words(int place) {
@@ -149,9 +155,9 @@ final class StrokePrices {
     }
 
     private static int[][] remember(int[][] plain, int measure, int length, int kind) {
-        int[][] grown = measure < plain.length ? plain : java.util.Arrays.copyOf(plain, measure + 1);
+        int[][] grown = measure < plain.length ? plain : Arrays.copyOf(plain, measure + 1);
         int[] known = grown[measure] == null ? new int[0] : grown[measure];
-        if (known.length <= length) known = java.util.Arrays.copyOf(known, length + 32);
+        if (known.length <= length) known = Arrays.copyOf(known, length + 32);
         known[length] = kind + 1;
         grown[measure] = known;
         return grown;

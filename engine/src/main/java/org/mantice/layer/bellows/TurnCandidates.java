@@ -29,6 +29,7 @@ final class TurnCandidates {
     private final LeftHandLine left;
     private final boolean mayTurnInHeldNote;
     private final int turnMillis;
+    private final boolean[] insidePickups;
     private final List<Candidate> candidates = new ArrayList<>();
 
     private TurnCandidates(Performance performance, LeftHandPlan leftHand, boolean mayTurnInHeldNote, int turnMillis) {
@@ -37,6 +38,7 @@ final class TurnCandidates {
         this.left = new LeftHandLine(leftHand);
         this.mayTurnInHeldNote = mayTurnInHeldNote;
         this.turnMillis = turnMillis;
+        this.insidePickups = insidePickups();
     }
 
     /** All places in order of play, the start first and the end last. */
@@ -314,7 +316,7 @@ final class TurnCandidates {
         }
 
         private boolean isPickupInside(int of) {
-            return insidePickups()[of];
+            return insidePickups[of];
         }
 
         /** The measure that the barline here, or after the pickup here, begins; -1 if neither. */
@@ -338,12 +340,9 @@ final class TurnCandidates {
         }
     }
 
-    private boolean[] pickups;
-
     /** Measures at whose end, by the length of the section's pickup, a new phrase is taken up. */
     private boolean[] insidePickups() {
-        if (pickups != null) return pickups;
-        pickups = new boolean[line.count()];
+        boolean[] pickups = new boolean[line.count()];
         List<TrebleMoment> treble = performance.treble();
         for (int i = 1; i < treble.size(); i++) {
             TrebleMoment moment = treble.get(i);

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.mantice.layer.RuleBook;
 import org.mantice.player.Taste;
 import org.mantice.rule.FingerMoment;
@@ -90,7 +91,11 @@ final class HandLattice {
                     .computeIfAbsent(
                             second,
                             after -> TripleTable.of(
-                                    first, steps.get(first), after, steps.get(after), tripleRules, music.words(index)));
+                                    first, steps(first), after, steps(after), tripleRules, music.words(index)));
+        }
+
+        private List<FingerPair> steps(PairTable table) {
+            return Objects.requireNonNull(steps.get(table), "steps of a table that was made");
         }
     }
 

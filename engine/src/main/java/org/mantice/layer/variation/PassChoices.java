@@ -23,7 +23,7 @@ final class PassChoices {
 
     private final List<List<PassChoice>> choices = new ArrayList<>();
     private final List<Long> pressMillis = new ArrayList<>();
-    private Obstacle obstacle;
+    private Optional<Obstacle> obstacle = Optional.empty();
 
     PassChoices(Performance performance, TrebleKeyboard treble) {
         for (Pass pass : performance.passes()) {
@@ -33,7 +33,8 @@ final class PassChoices {
             List<PassChoice> here = choices(pass, performance.passes().size(), moments, treble);
             choices.add(here);
             pressMillis.add(pressMillis(performance, moments));
-            if (here.isEmpty() && obstacle == null) obstacle = obstacle(performance, moments, treble);
+            if (here.isEmpty() && obstacle.isEmpty())
+                obstacle = Optional.of(obstacle(performance, moments, treble));
         }
     }
 
@@ -50,7 +51,7 @@ final class PassChoices {
     }
 
     Optional<Obstacle> obstacle() {
-        return Optional.ofNullable(obstacle);
+        return obstacle;
     }
 
     private static List<PassChoice> choices(Pass pass, int passes, List<TrebleMoment> moments, TrebleKeyboard treble) {
