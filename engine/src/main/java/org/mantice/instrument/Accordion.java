@@ -7,8 +7,7 @@ import java.util.regex.Pattern;
  *
  * @param id 1 to 64 lower case letters, digits and single hyphens between them
  * @param name for people, 1 to 200 characters
- * @throws IllegalArgumentException from the constructor, naming the value and what is allowed; also where a switch
- *     selects a bank for which the bellows state no appetite
+ * @param bellows state an appetite for every bank that a switch selects
  */
 public record Accordion(String id, String name, TrebleKeyboard treble, StradellaBass bass, Bellows bellows) {
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");

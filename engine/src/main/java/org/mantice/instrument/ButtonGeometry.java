@@ -30,8 +30,8 @@ public record ButtonGeometry(int columnMicrons, int rowMicrons, int driftMicrons
 
     /** Square of the distance between two buttons' centres, exact. */
     public long distanceSquared(BassButton one, BassButton other) {
-        long along = alongMicrons(one) - alongMicrons(other);
-        long across = acrossMicrons(one) - acrossMicrons(other);
+        long along = (long) alongMicrons(one) - alongMicrons(other);
+        long across = (long) acrossMicrons(one) - acrossMicrons(other);
         return along * along + across * across;
     }
 

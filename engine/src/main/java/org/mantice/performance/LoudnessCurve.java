@@ -96,7 +96,7 @@ final class LoudnessCurve {
     }
 
     private static int share(int way, MusicalTime gone, MusicalTime whole) {
-        MusicalTime part = gone.times(MusicalTime.of(whole.denominator(), whole.numerator()));
+        MusicalTime part = gone.dividedBy(whole);
         return (int) Math.floorDiv(Math.multiplyExact(way, part.numerator()), part.denominator());
     }
 

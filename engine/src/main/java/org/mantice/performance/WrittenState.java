@@ -39,7 +39,7 @@ final class WrittenState {
         this.tune = tune;
         this.curve = new LoudnessCurve(tune);
         MusicalTime chosen = settings.tempo().microsPerWholeNote();
-        this.scale = over(chosen, Assumptions.startTempo(tune).microsPerWholeNote());
+        this.scale = chosen.dividedBy(Assumptions.startTempo(tune).microsPerWholeNote());
         int loudness = LoudnessCurve.STEP * settings.loudness().ordinal();
         Entry start = new Entry(Optional.empty(), chosen, loudness);
         this.entries = new ArrayList<>(Collections.nCopies(tune.measures().size(), start));
@@ -118,9 +118,5 @@ final class WrittenState {
 
     private MusicalTime scaled(Tempo tempo) {
         return tempo.microsPerWholeNote().times(scale);
-    }
-
-    private static MusicalTime over(MusicalTime a, MusicalTime b) {
-        return a.times(MusicalTime.of(b.denominator(), b.numerator()));
     }
 }

@@ -15,7 +15,11 @@ public final class DynamicsPercent {
 
     private DynamicsPercent() {}
 
-    /** MIDI velocity 1 to 127. @param percent 0 or more */
+    /**
+     * MIDI velocity 1 to 127.
+     *
+     * @param percent 0 or more
+     */
     public static int velocity(BigDecimal percent) {
         if (percent.signum() < 0) throw new IllegalArgumentException("percent is " + percent + "; allowed: 0 or more");
         BigDecimal velocity = percent.multiply(VELOCITY_OF_ONE_PERCENT).setScale(0, RoundingMode.HALF_UP);

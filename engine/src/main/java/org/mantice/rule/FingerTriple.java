@@ -3,7 +3,7 @@ package org.mantice.rule;
 /** Three moments after each other: two pairs that share the middle one. */
 public record FingerTriple(FingerPair first, FingerPair second) implements RightHandStep {
     public FingerTriple {
-        if (first.to() != second.from() && !first.to().equals(second.from()))
+        if (!first.to().equals(second.from()))
             throw new IllegalArgumentException("second begins with " + second.from() + "; allowed: " + first.to());
     }
 

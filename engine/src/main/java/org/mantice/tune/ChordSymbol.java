@@ -1,6 +1,7 @@
 package org.mantice.tune;
 
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -34,7 +35,7 @@ public record ChordSymbol(
      * with no fixed set counts as its root alone.
      */
     public SortedSet<Integer> pitchClasses() {
-        SortedSet<Integer> tones = new TreeSet<>();
+        NavigableSet<Integer> tones = new TreeSet<>();
         if (isSilent()) return tones;
         kind.intervals().forEach(tones::add);
         if (tones.isEmpty()) tones.add(0);
@@ -44,7 +45,7 @@ public record ChordSymbol(
         return classes;
     }
 
-    private void apply(ChordDegree degree, SortedSet<Integer> tones) {
+    private void apply(ChordDegree degree, NavigableSet<Integer> tones) {
         int plain = DEGREE_SEMITONES[(degree.value() - 1) % 7] + 12 * ((degree.value() - 1) / 7);
         switch (degree.change()) {
             case ADD -> tones.add(plain + degree.alter());

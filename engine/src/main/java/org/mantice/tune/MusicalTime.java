@@ -55,6 +55,11 @@ public record MusicalTime(long numerator, long denominator) implements Comparabl
         return times(new MusicalTime(factor, 1));
     }
 
+    /** @throws IllegalArgumentException if the divisor is 0 */
+    public MusicalTime dividedBy(MusicalTime divisor) {
+        return times(new MusicalTime(divisor.denominator, divisor.numerator));
+    }
+
     public MusicalTime dividedBy(long divisor) {
         return times(new MusicalTime(1, divisor));
     }

@@ -22,8 +22,7 @@ public record Tempo(MusicalTime beat, int milliBeatsPerMinute) {
 
     /** Exact microseconds of a whole note, as a fraction. */
     public MusicalTime microsPerWholeNote() {
-        return MusicalTime.of(60_000_000_000L, milliBeatsPerMinute)
-                .times(MusicalTime.of(beat.denominator(), beat.numerator()));
+        return MusicalTime.of(60_000_000_000L, milliBeatsPerMinute).dividedBy(beat);
     }
 
     /** As {@code "1/4=96"}. */

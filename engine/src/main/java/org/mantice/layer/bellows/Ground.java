@@ -51,7 +51,7 @@ final class Ground {
         this.furthest = new int[places.size()];
         int to = 0;
         for (int from = 0; from < last(); from++) {
-            long most = LONGEST_MEASURES * places.get(from).measureHalfBeats() * MICRO_BEATS / 2;
+            long most = (long) LONGEST_MEASURES * places.get(from).measureHalfBeats() * MICRO_BEATS / 2;
             to = Math.max(to, from + 1);
             while (to < last() && length(from, to + 1) <= most) to++;
             while (to > from + 1 && length(from, to) > most) to--;

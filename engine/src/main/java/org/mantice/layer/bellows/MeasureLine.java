@@ -97,7 +97,7 @@ final class MeasureLine {
         PlayedMeasure here = measures.get(measure);
         long end = measure + 1 < measures.size() ? measures.get(measure + 1).startMicros() : performance.endMicros();
         MusicalTime length = here.length();
-        MusicalTime share = offset.times(MusicalTime.of(length.denominator(), length.numerator()));
+        MusicalTime share = offset.dividedBy(length);
         MusicalTime passed = share.times(end - here.startMicros());
         return here.startMicros() + Math.floorDiv(passed.numerator(), passed.denominator());
     }
@@ -156,8 +156,6 @@ final class MeasureLine {
     }
 
     private static long inMicroBeats(MusicalTime time, Meter meter) {
-        MusicalTime beat = meter.beat();
-        MusicalTime beats = time.times(MusicalTime.of(beat.denominator(), beat.numerator()));
-        return beats.times(MICRO_BEATS).countOf(MusicalTime.WHOLE);
+        return time.dividedBy(meter.beat()).times(MICRO_BEATS).countOf(MusicalTime.WHOLE);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.BassButton;
 import org.mantice.layer.Choice;
+import org.mantice.layer.GraphByTaste;
 import org.mantice.layer.Layer;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Pricing;
@@ -48,16 +49,14 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
 
     private final LeftHandScore score;
     private final PlanWriter writer;
-    private volatile Weighted last;
-
-    /** The lattice under one taste. */
-    private record Weighted(Taste taste, LayeredGraph graph) {}
+    private final GraphByTaste lattices;
 
     private LeftHandLayer(LeftHandScore score) {
         this.score = score;
         this.writer = new PlanWriter(score);
-        this.last = new Weighted(
-                Taste.PLAIN, empty() ? LayeredGraph.builder().first(0).build() : lattice(Taste.PLAIN));
+        this.lattices = new GraphByTaste(taste -> score.stages.isEmpty()
+                ? LayeredGraph.builder().first(0).build()
+                : WeightedLattice.of(score.stages, score.tables, taste));
     }
 
     /**
@@ -85,21 +84,13 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         return score.stages.isEmpty();
     }
 
-    private LayeredGraph lattice(Taste taste) {
-        Weighted known = last;
-        if (known != null && known.taste.equals(taste)) return known.graph;
-        Weighted made = new Weighted(taste, WeightedLattice.of(score.stages, score.tables, taste));
-        last = made;
-        return made.graph;
-    }
-
     private Outcome<LeftHandPlan> silent() {
         return new Outcome.Found<>(List.of(writer.plan(new int[0])), true);
     }
 
     @Override
     public Outcome<LeftHandPlan> best(Question question) {
-        LeftHandLocks locks = new LeftHandLocks(score, lattice(question.taste()), question.locks());
+        LeftHandLocks locks = new LeftHandLocks(score, lattices.of(question.taste()), question.locks());
         Optional<Obstacle> contradiction = locks.contradiction();
         if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
         if (empty()) return silent();
@@ -109,7 +100,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     }
 
     private ShortestPaths paths(Question question, LeftHandLocks locks) {
-        return ShortestPaths.of(lattice(question.taste()), locks.restriction(), question.cancelled());
+        return ShortestPaths.of(lattices.of(question.taste()), locks.restriction(), question.cancelled());
     }
 
     /** Counted are the buttons of every bass and of the first chord of each span. */
@@ -118,7 +109,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         if (from.isEmpty()) throw new IllegalArgumentException("from is empty; allowed: one plan or more");
         if (decisions < 1 || decisions > 8)
             throw new IllegalArgumentException("decisions is " + decisions + "; allowed: 1 to 8");
-        LeftHandLocks locks = new LeftHandLocks(score, lattice(question.taste()), question.locks());
+        LeftHandLocks locks = new LeftHandLocks(score, lattices.of(question.taste()), question.locks());
         Optional<Obstacle> contradiction = locks.contradiction();
         if (contradiction.isPresent()) return new Outcome.Impossible<>(List.of(contradiction.get()));
         if (empty()) return tooFew(decisions);
@@ -186,7 +177,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     /** The sets of buttons at a press; empty where the left hand does not press at that place in that pass. */
     @Override
     public List<Choice> choicesAt(Question question, int pass, WrittenPlace place) {
-        LeftHandLocks locks = new LeftHandLocks(score, lattice(question.taste()), question.locks());
+        LeftHandLocks locks = new LeftHandLocks(score, lattices.of(question.taste()), question.locks());
         List<Choice> choices = new ArrayList<>();
         if (empty() || locks.contradiction().isPresent()) return choices;
         ShortestPaths paths = paths(question, locks);

@@ -115,6 +115,8 @@ final class PlanWriter {
         return beat.wanted() instanceof Wanted.OfChord ? whole.missing() : own.missing();
     }
 
+    /** The tones are named once for a chord: at the very press that speaks for it, whatever equals it elsewhere. */
+    @SuppressWarnings("ReferenceEquality")
     private static SortedSet<Integer> foreign(Candidate own, Candidate whole) {
         return own.bass() == ButtonMoment.Bass.NONE || own == whole ? own.foreign() : Candidate.NO_TONES;
     }

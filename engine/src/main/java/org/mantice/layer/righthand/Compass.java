@@ -3,6 +3,7 @@ package org.mantice.layer.righthand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -55,7 +56,7 @@ final class Compass {
     }
 
     /** The nearest octave in which every pass that lacks a key fits. */
-    private static Optional<String> octave(HandMusic music, TrebleKeyboard keyboard, TreeSet<Integer> passes) {
+    private static Optional<String> octave(HandMusic music, TrebleKeyboard keyboard, SortedSet<Integer> passes) {
         int lowest = Integer.MAX_VALUE;
         int highest = Integer.MIN_VALUE;
         for (int index = 0; index < music.size(); index++)

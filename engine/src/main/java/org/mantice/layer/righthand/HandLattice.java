@@ -51,9 +51,9 @@ final class HandLattice {
         private final int handSpanTenths;
         private final Map<Moment, MomentTable> momentTables = new HashMap<>();
         private final Map<Junction, PairTable> pairTables = new HashMap<>();
-        private final Map<PairTable, List<FingerPair>> steps = new IdentityHashMap<>();
-        private final Map<PairTable, Map<PairTable, TripleTable>> tripleTables = new IdentityHashMap<>();
-        private final Map<PairTable, TripleTable> firstTables = new IdentityHashMap<>();
+        private final IdentityHashMap<PairTable, List<FingerPair>> steps = new IdentityHashMap<>();
+        private final IdentityHashMap<PairTable, IdentityHashMap<PairTable, TripleTable>> tripleTables = new IdentityHashMap<>();
+        private final IdentityHashMap<PairTable, TripleTable> firstTables = new IdentityHashMap<>();
 
         Builder(HandMusic music, int handSpanTenths) {
             this.music = music;
@@ -177,8 +177,8 @@ final class HandLattice {
         private final long[] momentWeights;
         private final long[] pairWeights;
         private final long[] tripleWeights;
-        private final Map<Object, Nodes> nodes = new IdentityHashMap<>();
-        private final Map<TripleTable, Transition> transitions = new IdentityHashMap<>();
+        private final IdentityHashMap<Object, Nodes> nodes = new IdentityHashMap<>();
+        private final IdentityHashMap<TripleTable, Transition> transitions = new IdentityHashMap<>();
 
         Weighing(Taste taste) {
             momentWeights = weights(momentRules, taste);

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.atomic.AtomicReference;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
+import org.mantice.layer.GraphByTaste;
 import org.mantice.layer.Layer;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
@@ -37,14 +37,12 @@ import org.mantice.tune.WrittenPlace;
  * <p>Made once for a piece, which calls the rules; safe for use by several threads.
  */
 public final class RightHandLayer implements Layer<RightHandPlan> {
-    private record Weighed(Taste taste, LayeredGraph graph) {}
-
     private final HandMusic music;
     private final HandCharges charges;
     private final List<Obstacle> obstacles;
     /** Empty where there are obstacles. */
     private final Optional<HandLattice> lattice;
-    private final AtomicReference<Optional<Weighed>> lastWeighed = new AtomicReference<>(Optional.empty());
+    private final GraphByTaste graphs;
 
     /**
      * Calls every rule once for every distinct context.
@@ -60,6 +58,7 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
         this.lattice = obstacles.isEmpty()
                 ? Optional.of(new HandLattice(music, player.handSpanTenths(), book))
                 : Optional.empty();
+        this.graphs = new GraphByTaste(taste -> lattice.orElseThrow().graph(taste));
     }
 
     @Override
@@ -139,7 +138,7 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
 
     private Outcome<RightHandPlan> contradiction(Taste taste, List<Lock.Finger> locks) {
         Conflict conflict = Conflict.among(
-                graph(taste),
+                graphs.of(taste),
                 locks.stream().map(lock -> fingerLocks().restriction(List.of(lock))).toList());
         String words = String.join(
                 " and ", conflict.locks().stream().map(index -> locks.get(index).words()).toList());
@@ -160,16 +159,7 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
     }
 
     private ShortestPaths paths(Question question, List<Lock.Finger> locks) {
-        return ShortestPaths.of(graph(question.taste()), fingerLocks().restriction(locks), question.cancelled());
-    }
-
-    /** The lattice under a taste; the last one is kept, since questions about one taste come in rows. */
-    private LayeredGraph graph(Taste taste) {
-        Optional<Weighed> last = lastWeighed.get();
-        if (last.isPresent() && last.get().taste().equals(taste)) return last.get().graph();
-        LayeredGraph graph = lattice.orElseThrow().graph(taste);
-        lastWeighed.set(Optional.of(new Weighed(taste, graph)));
-        return graph;
+        return ShortestPaths.of(graphs.of(question.taste()), fingerLocks().restriction(locks), question.cancelled());
     }
 
     private List<Posture> postures(RightHandPlan plan) {
