@@ -41,7 +41,7 @@ import org.mantice.tune.WrittenPlace;
  */
 public final class BellowsLayer implements Layer<BellowsPlan> {
     /** Where a free start may be, in twentieths of the comfortable air. */
-    private static final int[] FREE_STARTS = {1, 3, 5, 7, 10};
+    private static final int[] FREE_STARTS = {1, 2, 3, 5, 7, 10};
 
     /** Plans looked at for each earlier plan when several must differ. */
     private static final int LOOK = 24;

@@ -37,6 +37,11 @@ public final class ComparisonText {
         table.row(least("  of these in phrases", figures, Figures::turnsInPhrases, String::valueOf));
         table.row(most("least stroke margin, ml", figures, Figures::leastMarginMillilitres, String::valueOf));
         table.row(most("plan factor on air", figures, Figures::planFactorPerMille, ComparisonText::factor));
+        table.row(most(
+                "  if the air is underestimated",
+                plans,
+                plan -> plan.bellows().planFactorUncertainPerMille(),
+                ComparisonText::factor));
         table.row(least("longest stroke, s", figures, Figures::longestStrokeMillis, ComparisonText::seconds));
         table.row(least("uneven strokes", figures, Figures::unevenStrokes, String::valueOf));
         table.row(least("changes of hand place", figures, Figures::positionChanges, String::valueOf));
