@@ -15,6 +15,8 @@ import org.mantice.plan.RightHandPlan;
 import org.mantice.plan.VariationPlan;
 import org.mantice.rule.HandMove;
 import org.mantice.tune.Measure;
+import org.mantice.tune.MelodyEvent;
+import org.mantice.tune.MelodyNote;
 import org.mantice.tune.NoteName;
 
 /**
@@ -58,27 +60,34 @@ public final class ListingText {
     }
 
     private String fingers(RightHandPlan plan, PlayedMeasure played) {
-        int fifths = performance.tune().measure(played.written()).key().fifths();
         return plan.events().stream()
                 .filter(event -> performance.treble().get(event.moment()).measure() == played.index())
-                .map(event -> fingers(event, fifths))
+                .map(this::fingers)
                 .collect(Collectors.joining(" "));
     }
 
-    private static String fingers(RightHandPlan.Event event, int fifthsOfKey) {
+    private String fingers(RightHandPlan.Event event) {
         StringBuilder text = new StringBuilder(event.move() == HandMove.STAY ? "" : "^");
         for (int note = 0; note < event.keys().size(); note++) {
             if (note > 0) text.append('+');
-            text.append(key(event.keys().get(note), fifthsOfKey)).append(':').append(event.fingers().get(note));
+            int midi = event.keys().get(note);
+            NoteName name = spelling(event, midi);
+            text.append(name).append(Math.floorDiv(midi - name.alter(), 12) - 1).append(':');
+            text.append(event.fingers().get(note));
         }
         return text.toString();
     }
 
-    /** The spelling nearest to the key signature of the measure: from five fifths below its major tonic to six above. */
-    private static String key(int midi, int fifthsOfKey) {
-        int fifths = Math.floorMod(7 * midi - (fifthsOfKey - 5), 12) + fifthsOfKey - 5;
-        NoteName name = NoteName.ofFifths(fifths);
-        return name + Integer.toString(Math.floorDiv(midi - name.alter(), 12) - 1);
+    /** As written at the place; a grace note as near to the key signature as it can be. */
+    private NoteName spelling(RightHandPlan.Event event, int midi) {
+        Measure written = performance.tune().measure(event.place().measure());
+        for (MelodyEvent melody : written.melody())
+            if (melody.offset().equals(event.place().offset()))
+                for (MelodyNote note : melody.notes())
+                    if (note.pitch().name().pitchClass() == Math.floorMod(midi, 12))
+                        return note.pitch().name();
+        int lowest = written.key().fifths() - 4;
+        return NoteName.ofFifths(Math.floorMod(7 * midi - lowest, 12) + lowest);
     }
 
     private static String buttons(LeftHandPlan plan, PlayedMeasure played) {
