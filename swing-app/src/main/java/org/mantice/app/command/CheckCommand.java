@@ -1,15 +1,12 @@
 package org.mantice.app.command;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.mantice.fault.ManticeException;
-import org.mantice.PlanRequest;
-import org.mantice.Planner;
 import org.mantice.Planning;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.file.PlanDocument;
@@ -91,14 +88,10 @@ final class CheckCommand implements Callable<Integer> {
         if (document.explanation().cost() != document.cost())
             throw new IllegalArgumentException("the explanation says " + document.explanation().cost()
                     + " and the decisions cost " + document.cost() + " micropoints; allowed: the same");
-        Path source = Path.of(document.tune().file());
-        if (!Files.isRegularFile(source)) return head + "; its tune is not there to price it anew";
-        ReadTune read = new TuneReader().read(source, reading(Optional.of(document.tune().part())));
-        if (!read.fingerprint().equals(document.tune().sha256()))
-            throw new IllegalArgumentException("the tune " + source + " has changed since it was planned");
-        Planning planning = new Planner(Packs.of(Optional.ofNullable(packFolder)).providers())
-                .prepare(new PlanRequest(
-                        read.tune(), document.accordion(), document.player(), document.settings(), document.locks(), 1));
+        Optional<Path> tune = PlannedTune.find(file, document);
+        if (tune.isEmpty()) return head + "; its tune is not there to price it anew";
+        Planning planning =
+                PlannedTune.planning(tune.get(), document, Packs.of(Optional.ofNullable(packFolder)));
         Plan again = planning.rescore(document.plan());
         long cost = again.cost(document.player().taste());
         if (cost != document.cost())

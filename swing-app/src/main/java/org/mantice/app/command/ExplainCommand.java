@@ -1,16 +1,12 @@
 package org.mantice.app.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.mantice.Planner;
-import org.mantice.PlanRequest;
 import org.mantice.Planning;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ExplanationText;
@@ -19,9 +15,6 @@ import org.mantice.file.PlanFile;
 import org.mantice.layer.Choice;
 import org.mantice.plan.Explanation;
 import org.mantice.plugin.Packs;
-import org.mantice.reading.ReadOptions;
-import org.mantice.reading.ReadTune;
-import org.mantice.reading.TuneReader;
 import org.mantice.rule.RuleSet;
 import org.mantice.tune.WrittenPlace;
 import picocli.CommandLine.Command;
@@ -89,26 +82,13 @@ final class ExplainCommand implements Callable<Integer> {
         return Explanation.sumOf(node.key(), kept);
     }
 
-    private int choices(PlanDocument document, Packs packs, String number, String beat, PrintWriter out)
-            throws IOException {
-        Path source = tune != null ? tune : Path.of(document.tune().file());
-        if (!Files.isRegularFile(source)) {
+    private int choices(PlanDocument document, Packs packs, String number, String beat, PrintWriter out) {
+        Optional<Path> source = tune != null ? Optional.of(tune) : PlannedTune.find(file, document);
+        if (source.isEmpty()) {
             out.println("What else was possible needs the tune: give it with --tune.");
             return ManticeCommand.DONE;
         }
-        ReadTune read = new TuneReader()
-                .read(
-                        source,
-                        document.tune().part().isEmpty()
-                                ? ReadOptions.DEFAULT
-                                : ReadOptions.ofPart(document.tune().part()));
-        if (!read.fingerprint().equals(document.tune().sha256())) {
-            spec.commandLine().getErr().println(source + ": is not the file that was planned; its fingerprint differs");
-            return ManticeCommand.SOME_FAILED;
-        }
-        Planning planning = new Planner(packs.providers())
-                .prepare(new PlanRequest(
-                        read.tune(), document.accordion(), document.player(), document.settings(), document.locks(), 1));
+        Planning planning = PlannedTune.planning(source.get(), document, packs);
         WrittenPlace at = LockWords.place(number, beat, planning.performance().tune());
         for (RuleSet layer : RuleSet.values()) {
             List<Choice> choices = planning.choicesAt(
