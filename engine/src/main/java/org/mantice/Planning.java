@@ -105,23 +105,27 @@ public final class Planning {
                 .flatMap(left -> complete(label, variation, left, question, obstacles));
     }
 
-    /** The best bellows and right hand for given registers and buttons. */
+    /**
+     * The best bellows and right hand for given registers and buttons. The bellows come first, because their search
+     * needs much memory for a moment and the right hand's tables keep much.
+     */
     Optional<Plan> complete(
             String label,
             VariationPlan variation,
             Outcome.Found<LeftHandPlan> left,
             Question question,
             List<Obstacle> obstacles) {
+        Optional<Outcome.Found<BellowsPlan>> bellows =
+                bestOf(layers.bellows(variation, left.best()), question, obstacles);
         Optional<Outcome.Found<RightHandPlan>> right = bestOf(layers.rightHand(variation), question, obstacles);
-        if (right.isEmpty()) return Optional.empty();
-        return bestOf(layers.bellows(variation, left.best()), question, obstacles)
-                .map(bellows -> new Plan(
-                        label,
-                        left.proven() && bellows.proven() && right.get().proven(),
-                        variation,
-                        left.best(),
-                        bellows.best(),
-                        right.get().best()));
+        if (bellows.isEmpty() || right.isEmpty()) return Optional.empty();
+        return Optional.of(new Plan(
+                label,
+                left.proven() && bellows.get().proven() && right.get().proven(),
+                variation,
+                left.best(),
+                bellows.get().best(),
+                right.get().best()));
     }
 
     private static <P extends LayerPlan> Optional<Outcome.Found<P>> bestOf(

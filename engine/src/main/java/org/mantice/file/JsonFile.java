@@ -1,6 +1,7 @@
 package org.mantice.file;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -16,6 +17,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -172,9 +174,11 @@ final class JsonFile {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
-        try {
-            return (MAPPER.writer(printer).writeValueAsString(node) + "\n").getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException e) {
+        try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            MAPPER.writer(printer).without(JsonGenerator.Feature.AUTO_CLOSE_TARGET).writeValue(out, node);
+            out.write('\n');
+            return out.toByteArray();
+        } catch (IOException e) {
             throw new IllegalStateException("a tree of JSON can be written", e);
         }
     }
