@@ -20,8 +20,8 @@ final class SlideOrLift implements Rule<FingerPair> {
             "common practice, no source; prices estimate", Optional.of(GiveWay.LEGATO));
 
     private static final long SLIDE_OFF_BLACK = 300;
-    private static final long SLIDE = 1_200;
-    private static final long LIFT = 1_800;
+    private static final long SLIDE = 2_000;
+    private static final long LIFT = 2_600;
 
     /** The same finger on another key after a silence: less, the longer the silence. */
     private static final long HOP = 400;
