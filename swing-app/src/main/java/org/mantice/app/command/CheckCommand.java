@@ -11,6 +11,7 @@ import org.mantice.Planning;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
+import org.mantice.layer.RuleFailureException;
 import org.mantice.plan.Plan;
 import org.mantice.plugin.Packs;
 import org.mantice.reading.ReadOptions;
@@ -29,7 +30,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Checks plans and profiles, and tells whether a tune can be read and what was skipped.")
 final class CheckCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE|FOLDER", arity = "1..*", description = "plans, profiles, tunes, or folders of tunes")
+    @Parameters(paramLabel = "FILE|FOLDER", arity = "1..*", description = "plans, profiles, tunes, or folders of them")
     private List<Path> given = new ArrayList<>();
 
     @Option(names = "--part", paramLabel = "PART", description = "the part with the melody: its id, name or number")
@@ -41,17 +42,22 @@ final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private Packs packs = Packs.ofClassPath();
+
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
+        packs = Profiles.packs(Optional.ofNullable(packFolder));
+        for (Packs.Problem problem : packs.problems())
+            spec.commandLine().getErr().println(problem.origin() + ": " + problem.message());
         int failed = 0;
-        for (Path file : TuneFiles.in(given)) {
+        for (Path file : TuneFiles.withOurs(given)) {
             try {
                 out.println(check(file));
             } catch (ManticeException e) {
                 spec.commandLine().getErr().println(ManticeCommand.oneLine(e.getMessage()));
                 failed++;
-            } catch (IllegalArgumentException e) {
+            } catch (RuleFailureException | IllegalArgumentException e) {
                 spec.commandLine().getErr().println(file + ": " + ManticeCommand.oneLine(e.getMessage()));
                 failed++;
             }
@@ -90,8 +96,7 @@ final class CheckCommand implements Callable<Integer> {
                     + " and the decisions cost " + document.cost() + " micropoints; allowed: the same");
         Optional<Path> tune = PlannedTune.find(file, document);
         if (tune.isEmpty()) return head + "; its tune is not there to price it anew";
-        Planning planning =
-                PlannedTune.planning(tune.get(), document, Packs.of(Optional.ofNullable(packFolder)));
+        Planning planning = PlannedTune.planning(tune.get(), document, packs);
         Plan again = planning.rescore(document.plan());
         long cost = again.cost(document.player().taste());
         if (cost != document.cost())

@@ -50,7 +50,7 @@ final class CompareCommand implements Callable<Integer> {
         Explanation costs = theirs.explanation().minus(mine.explanation());
         if (costs.children().isEmpty()) return ManticeCommand.DONE;
         out.println("what the second costs more (less where negative):");
-        Packs packs = Packs.of(Optional.ofNullable(packFolder));
+        Packs packs = Profiles.packs(Optional.ofNullable(packFolder));
         out.print(new ExplanationText(packs.providers(), Locale.getDefault()).of(costs));
         return ManticeCommand.DONE;
     }

@@ -50,20 +50,25 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         PlanDocument document = PlanFile.read(file).document();
-        Packs packs = Packs.of(Optional.ofNullable(packFolder));
+        Packs packs = Profiles.packs(Optional.ofNullable(packFolder));
         PrintWriter out = spec.commandLine().getOut();
         ExplanationText words = new ExplanationText(packs.providers(), Locale.getDefault());
         if (place == null) {
             out.print(words.of(document.explanation()));
             return ManticeCommand.DONE;
         }
+        int passes = document.plan().variation().passes().size();
+        if (pass < 1 || pass > passes)
+            throw new IllegalArgumentException("pass is " + pass + "; allowed: 1 to " + passes);
         String number = place.contains(":") ? place.substring(0, place.indexOf(':')) : place;
         String beat = place.contains(":") ? place.substring(place.indexOf(':') + 1) : "";
+        String choices = choices(document, packs, number, beat);
         String prefix = "pass " + pass + ", measure " + number + ", beat " + beat;
         Explanation here = at(document.explanation(), prefix);
         out.println(prefix.replaceFirst(", beat $", "") + ": " + ComparisonText.cost(here.cost()));
         out.print(words.of(here));
-        return choices(document, packs, number, beat, out);
+        out.print(choices);
+        return ManticeCommand.DONE;
     }
 
     /** The part of the tree that speaks of places that begin with {@code prefix}. */
@@ -82,24 +87,23 @@ final class ExplainCommand implements Callable<Integer> {
         return Explanation.sumOf(node.key(), kept);
     }
 
-    private int choices(PlanDocument document, Packs packs, String number, String beat, PrintWriter out) {
+    private String choices(PlanDocument document, Packs packs, String number, String beat) {
         Optional<Path> source = tune != null ? Optional.of(tune) : PlannedTune.find(file, document);
-        if (source.isEmpty()) {
-            out.println("What else was possible needs the tune: give it with --tune.");
-            return ManticeCommand.DONE;
-        }
+        if (source.isEmpty())
+            return "What else was possible needs the tune: give it with --tune." + System.lineSeparator();
         Planning planning = PlannedTune.planning(source.get(), document, packs);
         WrittenPlace at = LockWords.place(number, beat, planning.performance().tune());
+        StringBuilder text = new StringBuilder();
         for (RuleSet layer : RuleSet.values()) {
             List<Choice> choices = planning.choicesAt(
                     document.plan(), layer, document.player().taste(), document.locks(), pass, at);
             if (choices.isEmpty()) continue;
-            out.println("possible here (" + layer.id() + ") and what each would cost more:");
+            text.append("possible here (" + layer.id() + ") and what each would cost more:").append(System.lineSeparator());
             for (Choice choice : choices.subList(0, Math.min(8, choices.size())))
-                out.println("  " + ComparisonText.cost(choice.extraCost()) + "  "
+                text.append("  " + ComparisonText.cost(choice.extraCost()) + "  "
                         + choice.decision().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " "
-                        + choice.decision().value());
+                        + choice.decision().value()).append(System.lineSeparator());
         }
-        return ManticeCommand.DONE;
+        return text.toString();
     }
 }

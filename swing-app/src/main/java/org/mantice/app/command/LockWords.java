@@ -18,24 +18,55 @@ final class LockWords {
 
     private LockWords() {}
 
-    static Lock read(String words, Tune tune) {
+    /** @throws IllegalArgumentException if the words are no lock in any tune */
+    static void check(String words) {
+        Matcher parts = parts(words);
+        switch (parts.group(2)) {
+            case "register" -> {}
+            case "octave" -> octave(words, parts.group(5));
+            case "turn" -> yes(words, parts.group(5));
+            default -> finger(words, parts.group(5));
+        }
+        boolean placed = parts.group(3) != null;
+        boolean needsPlace = parts.group(2).equals("turn") || parts.group(2).equals("finger");
+        if (needsPlace && !placed)
+            throw new IllegalArgumentException("lock " + words + " has no place; allowed: @MEASURE:BEAT, as in @9:1");
+        if (!needsPlace && placed)
+            throw new IllegalArgumentException("lock " + words + " has a place; allowed: a whole pass or every pass");
+    }
+
+    private static Matcher parts(String words) {
         Matcher parts = FORM.matcher(words);
         if (!parts.matches())
             throw new IllegalArgumentException("lock is " + words
                     + "; allowed: register=ID, octave=N, turn@MEASURE:BEAT=yes|no, finger@MEASURE:BEAT=1..5,"
                     + " each with passN: before it for one pass only");
+        return parts;
+    }
+
+    static Lock read(String words, Tune tune) {
+        check(words);
+        Matcher parts = parts(words);
         OptionalInt pass = parts.group(1) == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(parts.group(1)));
         String value = parts.group(5);
         return switch (parts.group(2)) {
             case "register" -> new Lock.Register(pass, value);
-            case "octave" -> new Lock.Octave(pass, number(words, value, "-?[01]"));
-            case "turn" -> new Lock.Turn(pass, place(words, parts, tune), yes(words, value));
-            default -> new Lock.Finger(pass, place(words, parts, tune), 0, number(words, value, "[1-5]"));
+            case "octave" -> new Lock.Octave(pass, octave(words, value));
+            case "turn" -> new Lock.Turn(pass, place(parts, tune), yes(words, value));
+            default -> new Lock.Finger(pass, place(parts, tune), 0, finger(words, value));
         };
     }
 
-    private static int number(String words, String value, String allowed) {
-        if (!value.matches(allowed))
+    private static int octave(String words, String value) {
+        return number(words, value, "-?[01]", "-1, 0, 1");
+    }
+
+    private static int finger(String words, String value) {
+        return number(words, value, "[1-5]", "1 to 5");
+    }
+
+    private static int number(String words, String value, String form, String allowed) {
+        if (!value.matches(form))
             throw new IllegalArgumentException("value in lock " + words + " is " + value + "; allowed: " + allowed);
         return Integer.parseInt(value);
     }
@@ -46,9 +77,7 @@ final class LockWords {
         return value.equals("yes");
     }
 
-    private static WrittenPlace place(String words, Matcher parts, Tune tune) {
-        if (parts.group(3) == null)
-            throw new IllegalArgumentException("lock " + words + " has no place; allowed: @MEASURE:BEAT, as in @9:1");
+    private static WrittenPlace place(Matcher parts, Tune tune) {
         return place(parts.group(3), parts.group(4) == null ? "" : parts.group(4), tune);
     }
 

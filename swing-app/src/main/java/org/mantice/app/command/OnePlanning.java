@@ -37,6 +37,11 @@ final class OnePlanning {
         PlanRequest request = new PlanRequest(
                 read.tune(), options.accordion(), options.player(), options.settings(read.tune()), locks, count);
         this.planning = planner.prepare(request);
+        int passes = planning.performance().passes().size();
+        for (Lock lock : locks)
+            if (lock.pass().isPresent() && (lock.pass().getAsInt() < 1 || lock.pass().getAsInt() > passes))
+                throw new IllegalArgumentException(
+                        "pass in a lock is " + lock.pass().getAsInt() + "; allowed: 1 to " + passes);
         this.alternatives = planning.alternatives(
                 request.player().taste(), locks, count, plan -> {}, () -> Thread.currentThread().isInterrupted());
     }

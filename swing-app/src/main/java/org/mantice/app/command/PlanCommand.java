@@ -66,16 +66,24 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (alternatives < 1 || alternatives > 12)
             throw new IllegalArgumentException("alternatives is " + alternatives + "; allowed: 1 to 12");
-        options.accordion();
-        options.player();
-        List<Path> files = TuneFiles.in(given);
         Packs packs = options.foundPacks();
-        options.planner(packs);
+        options.check(packs);
+        List<Path> files = TuneFiles.in(given);
         PrintWriter err = spec.commandLine().getErr();
         for (Packs.Problem problem : packs.problems()) err.println(problem.origin() + ": " + problem.message());
-        if (out != null) Files.createDirectories(out);
+        if (out != null) makeFolder(out);
         Map<Path, Result> results = planAll(files, packs);
         return report(results);
+    }
+
+    private static void makeFolder(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new IllegalArgumentException("out is " + folder + "; allowed: a folder that is there or can be made");
+        }
+        if (!Files.isWritable(folder))
+            throw new IllegalArgumentException("out is " + folder + "; allowed: a folder that can be written to");
     }
 
     private Map<Path, Result> planAll(List<Path> files, Packs packs) throws InterruptedException {
@@ -126,11 +134,11 @@ final class PlanCommand implements Callable<Integer> {
         return names;
     }
 
-    private Result plan(Path file, String name, Packs packs) throws IOException {
+    private Result plan(Path file, String name, Packs packs) {
         try {
             OnePlanning job = OnePlanning.of(file.toString(), bytes(file), options, packs, alternatives);
             if (!(job.alternatives() instanceof Alternatives.Found found))
-                return new Result(json ? "" : new PlanText(job).text(details), "", false);
+                return new Result(new PlanText(job).text(details), "", false);
             if (out != null) write(job, name, found.plans());
             return new Result(json ? job.file(found.best()).json() : new PlanText(job).text(details), "", true);
         } catch (ManticeException e) {
@@ -140,6 +148,8 @@ final class PlanCommand implements Callable<Integer> {
                     "", file + ": " + ManticeCommand.oneLine(e.getMessage()) + "; --without " + e.ruleId() + " goes on without it", false);
         } catch (IllegalArgumentException e) {
             return new Result("", file + ": " + ManticeCommand.oneLine(e.getMessage()), false);
+        } catch (IOException e) {
+            return new Result("", file + ": cannot be read: " + ManticeCommand.oneLine(String.valueOf(e)), false);
         }
     }
 
@@ -171,6 +181,10 @@ final class PlanCommand implements Callable<Integer> {
                 continue;
             }
             if (!result.playable()) unplayable++;
+            if (json && !result.playable()) {
+                err.print(result.text());
+                continue;
+            }
             if (!first && !json) plain.println();
             plain.print(result.text());
             first = false;

@@ -106,8 +106,40 @@ final class PlanOptions {
                 taste);
     }
 
+    /** @throws IllegalArgumentException if what the call asks for is wrong for every tune */
+    void check(Packs found) {
+        accordion();
+        player();
+        RuleBook book = planner(found).rules();
+        List<String> known = book.entries().stream().map(RuleBook.Entry::id).toList();
+        for (String weight : weights) {
+            String rule = weight.substring(0, weight.indexOf('='));
+            if (!known.contains(rule))
+                throw new IllegalArgumentException(
+                        "rule in weight " + weight + " is " + rule + "; allowed: " + String.join(", ", known));
+        }
+        for (String lock : locks) LockWords.check(lock);
+        inRange("tempo", tempo, 5, 1_000);
+        inRange("times", times, 1, 20);
+        inRange("transpose", transpose, -11, 11);
+        chosenLoudness();
+        if (part != null && part.isBlank())
+            throw new IllegalArgumentException("part is blank; allowed: an id, a name or a number from 1");
+    }
+
+    private static void inRange(String name, Integer value, int least, int most) {
+        if (value != null && (value < least || value > most))
+            throw new IllegalArgumentException(name + " is " + value + "; allowed: " + least + " to " + most);
+    }
+
+    private Optional<Loudness> chosenLoudness() {
+        return Optional.ofNullable(loudness).map(mark -> Loudness.ofMark(mark)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "loudness is " + mark + "; allowed: ppp, pp, p, mp, mf, f, ff, fff")));
+    }
+
     Packs foundPacks() {
-        return Packs.of(Optional.ofNullable(packs));
+        return Profiles.packs(Optional.ofNullable(packs));
     }
 
     Planner planner(Packs found) {
@@ -121,10 +153,7 @@ final class PlanOptions {
         if (tempo != null) settings.beatsPerMinute(tempo);
         if (times != null) settings.timesThrough(times);
         if (transpose != null) settings.transposition(transpose);
-        if (loudness != null)
-            settings.loudness(Loudness.ofMark(loudness)
-                    .orElseThrow(() ->
-                            new IllegalArgumentException("loudness is " + loudness + "; allowed: ppp, pp, p, mp, mf, f, ff, fff")));
+        chosenLoudness().ifPresent(settings::loudness);
         return settings.build();
     }
 }

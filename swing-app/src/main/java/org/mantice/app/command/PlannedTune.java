@@ -27,7 +27,7 @@ final class PlannedTune {
         return Optional.empty();
     }
 
-    /** @throws IllegalArgumentException if the file is no longer what was planned */
+    /** @throws IllegalArgumentException if the file is no longer what was planned, or a rule it was planned with is not here */
     static Planning planning(Path tune, PlanDocument document, Packs packs) {
         String part = document.tune().part();
         ReadTune read =
@@ -35,7 +35,7 @@ final class PlannedTune {
         if (!read.fingerprint().equals(document.tune().sha256()))
             throw new IllegalArgumentException(
                     "the tune " + tune + " is not as it was when it was planned: its fingerprint differs");
-        return new Planner(packs.providers())
+        return new Planner(Profiles.rulesOf(document, packs))
                 .prepare(new PlanRequest(
                         read.tune(),
                         document.accordion(),

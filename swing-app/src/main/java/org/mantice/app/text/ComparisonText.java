@@ -17,6 +17,9 @@ import org.mantice.player.Taste;
 
 /** Plans side by side: one column a plan, one row a figure, the best value of a row marked with {@code *}. */
 public final class ComparisonText {
+    /** More runs of equal registers than this do not fit into a column; the listing has them all. */
+    private static final int MOST_RUNS = 4;
+
     private final Performance performance;
     private final Taste taste;
 
@@ -61,10 +64,18 @@ public final class ComparisonText {
     }
 
     private static String registers(VariationPlan variation) {
-        List<String> names = new ArrayList<>();
-        for (VariationPlan.PassDecision pass : variation.passes())
-            names.add(pass.switchId() + (pass.octave() == 0 ? "" : pass.octave() > 0 ? " +8va" : " -8va"));
-        return String.join(", ", names);
+        List<String> runs = new ArrayList<>();
+        int length = 0;
+        String last = "";
+        for (VariationPlan.PassDecision pass : variation.passes()) {
+            String name = pass.switchId() + (pass.octave() == 0 ? "" : pass.octave() > 0 ? " +8va" : " -8va");
+            length = name.equals(last) ? length + 1 : 1;
+            if (length > 1) runs.remove(runs.size() - 1);
+            runs.add(length == 1 ? name : length + "x " + name);
+            last = name;
+        }
+        if (runs.size() <= MOST_RUNS) return String.join(", ", runs);
+        return String.join(", ", runs.subList(0, MOST_RUNS)) + ", …";
     }
 
     private static <T> List<String> cells(String title, List<T> values, Function<T, String> text) {
