@@ -3,7 +3,7 @@ package org.mantice.layer.bellows;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.mantice.layer.Shares;
+import org.mantice.layer.Ledger;
 import org.mantice.plan.BellowsPlan;
 import org.mantice.plan.BellowsPlan.Direction;
 import org.mantice.plan.Concession;
@@ -45,21 +45,17 @@ final class StrokeFigures {
         for (int i = 0; i + 1 < places.size(); i++) strokes.add(stroke(i, places, levels));
         int factor = planFactor(levels);
         int uncertain = ground.bellows().measured() ? factor : (int) (factor * 1_000L / UNCERTAIN_PER_MILLE);
-        Shares shares = new Shares(prices.rules);
-        List<Concession> concessions = new ArrayList<>();
+        Ledger ledger = new Ledger(prices.rules);
         for (Priced priced : priced(places, levels)) {
-            if (priced.cost() == Rule.BAN) {
-                Candidate at = ground.place(priced.place());
-                GiveWay what = priced.rule().info().banGivesWay().orElseThrow();
-                concessions.add(new Concession(what, priced.rule().info().id(), at.pass(), at.place()));
-            } else shares.add(priced.rule().info().id(), priced.cost());
+            Candidate at = ground.place(priced.place());
+            ledger.add(priced.rule(), priced.cost(), at.pass(), at.place());
         }
         for (int i = 1; i + 1 < places.size(); i++) {
             Candidate at = ground.place(places.get(i));
-            if (at.facts().heldNote()) concessions.add(inLattice(GiveWay.TURN_IN_HELD_NOTE, at));
-            if (at.facts().heldChord()) concessions.add(inLattice(GiveWay.TURN_UNDER_SUSTAINED_CHORD, at));
+            if (at.facts().heldNote()) ledger.concede(inLattice(GiveWay.TURN_IN_HELD_NOTE, at));
+            if (at.facts().heldChord()) ledger.concede(inLattice(GiveWay.TURN_UNDER_SUSTAINED_CHORD, at));
         }
-        return new BellowsPlan(strokes, factor, uncertain, proven, gap, shares.byRule(), concessions);
+        return new BellowsPlan(strokes, factor, uncertain, proven, gap, ledger.costs(), ledger.concessions());
     }
 
     /** What no rule bans but the lattice itself holds back. */

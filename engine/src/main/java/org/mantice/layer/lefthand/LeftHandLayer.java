@@ -11,6 +11,7 @@ import org.mantice.instrument.BassButton;
 import org.mantice.layer.Choice;
 import org.mantice.layer.GraphByTaste;
 import org.mantice.layer.Layer;
+import org.mantice.layer.Ledger;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.Question;
@@ -154,24 +155,20 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     @Override
     public LeftHandPlan rescore(LeftHandPlan plan) {
         int[] states = writer.states(plan);
-        PlanWriter.Ledger ledger = writer.new Ledger();
+        Ledger ledger = new Ledger(score.tables.rules());
         for (int i = 0; i < states.length; i++) {
             Stage stage = score.stages.get(i);
             ButtonMoment moment = stage.space().moment(states[i]);
             for (Rule<ButtonMoment> rule : score.tables.momentRules)
-                ledger.add(rule, signed(Pricing.cost(rule, moment, stage.where())), stage);
+                ledger.add(rule, Pricing.cost(rule, moment, stage.where()), stage.beat().pass(), stage.beat().place());
             if (i == 0) continue;
             ButtonMoment before = score.stages.get(i - 1).space().moment(states[i - 1]);
             ButtonPair pair = score.tables.pair(
                     before, moment, stage.fromBefore().orElseThrow().table().availableMillis());
             for (Rule<ButtonPair> rule : score.tables.pairRules)
-                ledger.add(rule, signed(Pricing.cost(rule, pair, stage.where())), stage);
+                ledger.add(rule, Pricing.cost(rule, pair, stage.where()), stage.beat().pass(), stage.beat().place());
         }
-        return new LeftHandPlan(writer.plan(states).events(), ledger.costs, ledger.concessions);
-    }
-
-    private static long signed(long cost) {
-        return cost == Rule.BAN ? RuleTables.BAN : cost;
+        return new LeftHandPlan(writer.plan(states).events(), ledger.costs(), ledger.concessions());
     }
 
     /** The sets of buttons at a press; empty where the left hand does not press at that place in that pass. */

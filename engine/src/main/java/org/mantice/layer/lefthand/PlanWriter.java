@@ -3,15 +3,13 @@ package org.mantice.layer.lefthand;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.SortedMap;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import org.mantice.instrument.BassButton;
-import org.mantice.plan.Concession;
+import org.mantice.layer.Ledger;
+import org.mantice.layer.Tables;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.LeftHandPlan.Jump;
 import org.mantice.rule.ButtonMoment;
-import org.mantice.rule.Rule;
 
 /** From states to a plan and back. */
 final class PlanWriter {
@@ -27,43 +25,26 @@ final class PlanWriter {
     LeftHandPlan plan(int[] states) {
         List<LeftHandPlan.Event> events = new ArrayList<>();
         for (int i = 0; i < states.length; i++) events.add(event(states, i));
-        Ledger ledger = new Ledger();
+        Ledger ledger = new Ledger(score.tables.rules());
         for (int i = 0; i < states.length; i++) {
             Stage stage = score.stages.get(i);
             for (int rule = 0; rule < stage.costs().length; rule++)
                 ledger.add(
                         score.tables.momentRules.get(rule),
-                        stage.costs()[rule][stage.space().ways().get(states[i])],
-                        stage);
+                        Tables.cost(stage.costs()[rule][stage.space().ways().get(states[i])]),
+                        stage.beat().pass(),
+                        stage.beat().place());
             if (i == 0) continue;
             Stage.Moves moves = stage.fromBefore().orElseThrow();
             int move = moves.index(states[i - 1], states[i]);
             for (int rule = 0; rule < score.tables.pairRules.size(); rule++)
-                ledger.add(score.tables.pairRules.get(rule), moves.table().costs()[rule][move], stage);
-        }
-        return new LeftHandPlan(events, ledger.costs, ledger.concessions);
-    }
-
-    /** Costs by rule and bans that gave way, added up from numbers kept or asked anew. */
-    final class Ledger {
-        final SortedMap<String, Long> costs = new TreeMap<>();
-        final List<Concession> concessions = new ArrayList<>();
-
-        Ledger() {
-            score.tables.momentRules.forEach(rule -> costs.put(rule.info().id(), 0L));
-            score.tables.pairRules.forEach(rule -> costs.put(rule.info().id(), 0L));
-        }
-
-        /** @param cost millipoints, or negative for a ban */
-        void add(Rule<?> rule, long cost, Stage stage) {
-            if (cost < 0)
-                concessions.add(new Concession(
-                        rule.info().banGivesWay().orElseThrow(),
-                        rule.info().id(),
+                ledger.add(
+                        score.tables.pairRules.get(rule),
+                        Tables.cost(moves.table().costs()[rule][move]),
                         stage.beat().pass(),
-                        stage.beat().place()));
-            else if (cost > 0) costs.merge(rule.info().id(), cost, Math::addExact);
+                        stage.beat().place());
         }
+        return new LeftHandPlan(events, ledger.costs(), ledger.concessions());
     }
 
     private LeftHandPlan.Event event(int[] states, int index) {

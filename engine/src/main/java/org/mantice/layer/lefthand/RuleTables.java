@@ -6,19 +6,17 @@ import java.util.List;
 import java.util.Map;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
+import org.mantice.layer.Tables;
 import org.mantice.rule.ButtonMoment;
 import org.mantice.rule.ButtonPair;
-import org.mantice.rule.GiveWay;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleSet;
 
 /**
  * What every rule charges in every distinct context, as plain ints; the only place that calls rules while a layer is
- * made. A ban is kept as {@link #BAN}.
+ * made.
  */
 final class RuleTables {
-    static final int BAN = -1;
-
     final List<Rule<ButtonMoment>> momentRules;
     final List<Rule<ButtonPair>> pairRules;
     private final MoveTime moveTime;
@@ -49,7 +47,7 @@ final class RuleTables {
         for (int rule = 0; rule < costs.length; rule++)
             for (int state = 0; state < space.size(); state++)
                 costs[rule][state] =
-                        kept(Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
+                        Tables.stored(Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
         moments.put(space.id(), costs);
         return costs;
     }
@@ -63,7 +61,7 @@ final class RuleTables {
             for (int target = 0; target < to.size(); target++) {
                 ButtonPair pair = pair(from.moments().get(source), to.moments().get(target), availableMillis);
                 for (int rule = 0; rule < costs.length; rule++)
-                    costs[rule][source * to.size() + target] = kept(Pricing.cost(pairRules.get(rule), pair, place));
+                    costs[rule][source * to.size() + target] = Tables.stored(Pricing.cost(pairRules.get(rule), pair, place));
             }
         PairTable made = new PairTable(pairs.size(), from, to, availableMillis, costs);
         pairs.put(key, made);
@@ -78,24 +76,10 @@ final class RuleTables {
         return pairs.size();
     }
 
-    /** The ways in which bans of these rules give way, worst first. */
-    List<GiveWay> waysToGive() {
-        List<GiveWay> ways = new ArrayList<>();
-        for (GiveWay way : GiveWay.values()) {
-            boolean used = momentRules.stream().anyMatch(rule -> rule.info()
-                            .banGivesWay()
-                            .filter(way::equals)
-                            .isPresent())
-                    || pairRules.stream().anyMatch(rule -> rule.info()
-                            .banGivesWay()
-                            .filter(way::equals)
-                            .isPresent());
-            if (used) ways.add(0, way);
-        }
-        return ways;
-    }
-
-    private static int kept(long cost) {
-        return cost == Rule.BAN ? BAN : Math.toIntExact(cost);
+    /** Those of every reach. */
+    List<Rule<?>> rules() {
+        List<Rule<?>> rules = new ArrayList<>(momentRules);
+        rules.addAll(pairRules);
+        return rules;
     }
 }

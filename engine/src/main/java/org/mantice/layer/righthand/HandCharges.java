@@ -1,13 +1,11 @@
 package org.mantice.layer.righthand;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import org.mantice.layer.Ledger;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
-import org.mantice.layer.Shares;
-import org.mantice.plan.Concession;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.RightHandPlan;
 import org.mantice.player.Taste;
@@ -36,42 +34,31 @@ final class HandCharges {
     /** The plan of these postures, priced by the rules. */
     RightHandPlan priced(List<Posture> postures) {
         Steps steps = new Steps(postures);
-        Tally tally = new Tally();
+        Ledger ledger = ledger();
         for (Rule<?> rule : book.rules(RuleSet.FINGERING_SPAN))
-            steps.each(rule, (index, cost, reasons) -> tally.take(rule, index, cost));
-        return tally.plan(steps);
+            steps.each(rule, (index, cost, reasons) -> add(ledger, rule, index, cost));
+        return plan(steps, ledger);
     }
 
     /** The plan of a path, priced from the lattice's kept numbers. */
     RightHandPlan kept(HandLattice lattice, Path path) {
         List<Posture> postures = new ArrayList<>();
         for (int stage = 0; stage < lattice.stages(); stage++) postures.add(lattice.posture(stage, path.state(stage)));
-        Tally tally = new Tally();
-        lattice.charges(path, tally::take);
-        return tally.plan(new Steps(postures));
+        Ledger ledger = ledger();
+        lattice.charges(path, (rule, stage, cost) -> add(ledger, rule, stage, cost));
+        return plan(new Steps(postures), ledger);
     }
 
-    /** Sums by rule, and what gave way. */
-    private final class Tally {
-        private final Shares shares = new Shares(book.rules(RuleSet.FINGERING_SPAN));
-        private final List<Concession> concessions = new ArrayList<>();
+    private Ledger ledger() {
+        return new Ledger(book.rules(RuleSet.FINGERING_SPAN));
+    }
 
-        void take(Rule<?> rule, int index, long cost) {
-            if (cost != Rule.BAN) shares.add(rule.info().id(), cost);
-            else
-                concessions.add(new Concession(
-                        rule.info().banGivesWay().orElseThrow(),
-                        rule.info().id(),
-                        music.pass(index),
-                        music.played(index).place()));
-        }
+    private void add(Ledger ledger, Rule<?> rule, int index, long cost) {
+        ledger.add(rule, cost, music.pass(index), music.played(index).place());
+    }
 
-        RightHandPlan plan(Steps steps) {
-            concessions.sort(Comparator.comparingInt(Concession::pass)
-                    .thenComparing(Concession::place)
-                    .thenComparing(Concession::ruleId));
-            return new RightHandPlan(steps.events(), shares.byRule(), concessions);
-        }
+    private static RightHandPlan plan(Steps steps, Ledger ledger) {
+        return new RightHandPlan(steps.events(), ledger.costs(), ledger.concessions());
     }
 
     Explanation explain(List<Posture> postures, Taste taste) {
@@ -127,7 +114,8 @@ final class HandCharges {
         private <S extends Step> void each(Rule<S> rule, List<S> steps, int first, Charge charge) {
             for (int at = 0; at < steps.size(); at++) {
                 S step = steps.get(at);
-                charge.take(at + first, Pricing.cost(rule, step, music.words(at + first)), () -> rule.explain(step));
+                String words = music.words(at + first);
+                charge.take(at + first, Pricing.cost(rule, step, words), () -> Pricing.reasons(rule, step, words));
             }
         }
 

@@ -6,7 +6,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.mantice.layer.GiveWayLevels;
 import org.mantice.layer.RuleBook;
+import org.mantice.layer.Tables;
+import org.mantice.layer.WeightedSums;
 import org.mantice.player.Taste;
 import org.mantice.rule.FingerMoment;
 import org.mantice.rule.FingerPair;
@@ -153,7 +156,7 @@ final class HandLattice {
     }
 
     private static void take(Charge charge, Rule<?> rule, int stage, int stored) {
-        if (stored != 0) charge.take(rule, stage, stored == Tables.BANNED ? Rule.BAN : stored);
+        if (stored != 0) charge.take(rule, stage, Tables.cost(stored));
     }
 
     /** The lattice under a taste; calls no rule. */
@@ -161,7 +164,7 @@ final class HandLattice {
         Weighing weighing = new Weighing(taste);
         LayeredGraph.Builder graph = LayeredGraph.builder(levels.scale());
         for (int stage = 0; stage < stages(); stage++) {
-            Weighing.Nodes nodes = stage == 0 ? weighing.nodes(moments.get(0)) : weighing.nodes(pairs.get(stage - 1));
+            WeightedSums nodes = stage == 0 ? weighing.nodes(moments.get(0)) : weighing.nodes(pairs.get(stage - 1));
             if (stage == 0) graph.first(nodes.costs());
             else graph.next(weighing.moves(moves.get(stage - 1)), nodes.costs());
             if (nodes.concedes()) graph.conceding(nodes.concessions());
@@ -171,65 +174,25 @@ final class HandLattice {
 
     /** Weighted sums, made once for each table. */
     private final class Weighing {
-        /** Costs and packed concessions of the states of a stage. */
-        private record Nodes(long[] costs, long[] concessions, boolean concedes) {}
-
-        private final long[] momentWeights;
-        private final long[] pairWeights;
-        private final long[] tripleWeights;
-        private final IdentityHashMap<Object, Nodes> nodes = new IdentityHashMap<>();
+        private final Taste taste;
+        private final IdentityHashMap<MomentTable, WeightedSums> ofMoments = new IdentityHashMap<>();
+        private final IdentityHashMap<PairTable, WeightedSums> ofPairs = new IdentityHashMap<>();
         private final IdentityHashMap<TripleTable, Transition> transitions = new IdentityHashMap<>();
 
         Weighing(Taste taste) {
-            momentWeights = weights(momentRules, taste);
-            pairWeights = weights(pairRules, taste);
-            tripleWeights = weights(tripleRules, taste);
+            this.taste = taste;
         }
 
-        private static long[] weights(List<? extends Rule<?>> rules, Taste taste) {
-            return rules.stream().mapToLong(rule -> taste.perMille(rule.info().id())).toArray();
+        WeightedSums nodes(MomentTable table) {
+            return ofMoments.computeIfAbsent(
+                    table, key -> WeightedSums.of(momentRules, table.costs, table.postures.size(), taste, levels));
         }
 
-        Nodes nodes(MomentTable table) {
-            Nodes known = nodes.get(table);
-            if (known == null) {
-                known = weigh(table.postures.size(), momentRules, momentWeights, table.costs);
-                nodes.put(table, known);
-            }
-            return known;
-        }
-
-        Nodes nodes(PairTable table) {
-            Nodes known = nodes.get(table);
-            if (known == null) {
-                Nodes own = weigh(table.pairs(), pairRules, pairWeights, table.costs);
-                Nodes after = nodes(table.to);
-                for (int pair = 0; pair < table.pairs(); pair++) {
-                    own.costs[pair] = Math.addExact(own.costs[pair], after.costs[table.target[pair]]);
-                    own.concessions[pair] =
-                            levels.scale().add(own.concessions[pair], after.concessions[table.target[pair]]);
-                }
-                known = new Nodes(own.costs, own.concessions, own.concedes || after.concedes);
-                nodes.put(table, known);
-            }
-            return known;
-        }
-
-        private Nodes weigh(int states, List<? extends Rule<?>> rules, long[] weights, int[][] table) {
-            long[] costs = new long[states];
-            long[] concessions = new long[states];
-            boolean concedes = false;
-            for (int rule = 0; rule < weights.length; rule++) {
-                if (weights[rule] == 0) continue;
-                for (int state = 0; state < states; state++) {
-                    int cost = table[rule][state];
-                    if (cost == Tables.BANNED) {
-                        concessions[state] = levels.scale().add(concessions[state], levels.one(rules.get(rule)));
-                        concedes = true;
-                    } else costs[state] = Math.addExact(costs[state], weights[rule] * cost);
-                }
-            }
-            return new Nodes(costs, concessions, concedes);
+        WeightedSums nodes(PairTable table) {
+            return ofPairs.computeIfAbsent(
+                    table,
+                    key -> WeightedSums.of(pairRules, table.costs, table.pairs(), taste, levels)
+                            .plus(nodes(table.to), table.target, levels.scale()));
         }
 
         Transition moves(TripleTable table) {
@@ -243,7 +206,8 @@ final class HandLattice {
             boolean concedes = false;
             for (int rule = 0; rule < table.charges.size(); rule++) {
                 TripleTable.Charges charges = table.charges.get(rule);
-                if (tripleWeights[rule] == 0) continue;
+                long weight = taste.perMille(tripleRules.get(rule).info().id());
+                if (weight == 0) continue;
                 for (int at = 0; at < charges.edges().length; at++) {
                     int edge = charges.edges()[at];
                     charged = true;
@@ -251,7 +215,7 @@ final class HandLattice {
                         concessions[edge] =
                                 levels.scale().add(concessions[edge], levels.one(tripleRules.get(rule)));
                         concedes = true;
-                    } else costs[edge] = Math.addExact(costs[edge], tripleWeights[rule] * charges.costs()[at]);
+                    } else costs[edge] = Math.addExact(costs[edge], weight * charges.costs()[at]);
                 }
             }
             Transition weighted = charged ? table.shape.withCosts(costs) : table.shape;

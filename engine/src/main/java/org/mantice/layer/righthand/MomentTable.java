@@ -3,6 +3,7 @@ package org.mantice.layer.righthand;
 import java.util.ArrayList;
 import java.util.List;
 import org.mantice.layer.Pricing;
+import org.mantice.layer.Tables;
 import org.mantice.rule.FingerMoment;
 import org.mantice.rule.Rule;
 

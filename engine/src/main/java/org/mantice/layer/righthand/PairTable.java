@@ -3,6 +3,7 @@ package org.mantice.layer.righthand;
 import java.util.Arrays;
 import java.util.List;
 import org.mantice.layer.Pricing;
+import org.mantice.layer.Tables;
 import org.mantice.rule.FingerPair;
 import org.mantice.rule.HandMove;
 import org.mantice.rule.Rule;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.mantice.layer.Pricing;
+import org.mantice.layer.Tables;
 import org.mantice.rule.FingerPair;
 import org.mantice.rule.FingerTriple;
 import org.mantice.rule.Rule;

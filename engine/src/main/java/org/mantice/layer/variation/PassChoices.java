@@ -12,8 +12,8 @@ import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedNote;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.Obstacle;
+import org.mantice.rule.HandPlaces;
 import org.mantice.rule.PassChoice;
-import org.mantice.tune.NoteName;
 
 /** What the instrument allows in each pass: working switches, and octaves at which every note has a key. */
 final class PassChoices {
@@ -86,11 +86,11 @@ final class PassChoices {
         SortedSet<Integer> keys = new TreeSet<>();
         for (TrebleMoment moment : moments) for (PlayedNote note : moment.notes()) keys.add(note.midi());
         List<String> outside =
-                keys.stream().filter(key -> !treble.hasKey(key)).map(PassChoices::name).toList();
+                keys.stream().filter(key -> !treble.hasKey(key)).map(HandPlaces::name).toList();
         return new Obstacle(
                 "note-off-keyboard",
-                "Notes without a key on this accordion (" + name(treble.lowestMidi()) + " to "
-                        + name(treble.highestMidi()) + "): " + String.join(", ", outside) + ".",
+                "Notes without a key on this accordion (" + HandPlaces.name(treble.lowestMidi()) + " to "
+                        + HandPlaces.name(treble.highestMidi()) + "): " + String.join(", ", outside) + ".",
                 remedies(performance, keys.first(), keys.last(), treble));
     }
 
@@ -102,7 +102,7 @@ final class PassChoices {
         if (span > treble.keys())
             remedies.add("The tune spans " + span + " keys and this accordion has " + treble.keys()
                     + ": move or leave out its outermost notes.");
-        remedies.add("An accordion with keys from " + name(lowest) + " to " + name(highest) + ".");
+        remedies.add("An accordion with keys from " + HandPlaces.name(lowest) + " to " + HandPlaces.name(highest) + ".");
         return remedies;
     }
 
@@ -120,10 +120,5 @@ final class PassChoices {
         for (int octave : OCTAVES)
             if (treble.hasKey(lowest + 12 * octave) && treble.hasKey(highest + 12 * octave)) return true;
         return false;
-    }
-
-    private static String name(int midi) {
-        int fifths = Math.floorMod(7 * midi + 5, 12) - 5;
-        return NoteName.ofFifths(fifths).toString() + (midi / 12 - 1);
     }
 }

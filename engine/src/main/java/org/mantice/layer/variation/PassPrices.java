@@ -2,11 +2,9 @@ package org.mantice.layer.variation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
-import org.mantice.layer.Shares;
-import org.mantice.plan.Concession;
+import org.mantice.layer.Ledger;
 import org.mantice.plan.Explanation;
 import org.mantice.player.Taste;
 import org.mantice.rule.PassChoice;
@@ -108,22 +106,10 @@ final class PassPrices {
         return SCALE.pack(count);
     }
 
-    SortedMap<String, Long> byRule(int[] states) {
-        Shares shares = new Shares(book.rules(RuleSet.REPEAT_VARIATION));
-        each(states, (rule, pass, cost) -> {
-            if (cost != Rule.BAN) shares.add(rule.info().id(), cost);
-        });
-        return shares.byRule();
-    }
-
-    List<Concession> concessions(int[] states) {
-        List<Concession> concessions = new ArrayList<>();
-        each(states, (rule, pass, cost) -> {
-            if (cost == Rule.BAN)
-                concessions.add(new Concession(
-                        rule.info().banGivesWay().orElseThrow(), rule.info().id(), pass, START));
-        });
-        return List.copyOf(concessions);
+    Ledger ledger(int[] states) {
+        Ledger ledger = new Ledger(book.rules(RuleSet.REPEAT_VARIATION));
+        each(states, (rule, pass, cost) -> ledger.add(rule, cost, pass, START));
+        return ledger;
     }
 
     private interface Charge {
@@ -145,13 +131,13 @@ final class PassPrices {
         for (Rule<PassChoice> rule : choiceRules) {
             List<Explanation> places = new ArrayList<>();
             for (int pass = 0; pass < states.length; pass++)
-                add(places, rule, rule.explain(choice(pass, states)), pass, taste);
+                add(places, rule, choice(pass, states), pass, taste);
             rules.add(Explanation.sumOf(rule.info().id(), places));
         }
         for (Rule<PassPair> rule : pairRules) {
             List<Explanation> places = new ArrayList<>();
             for (int pass = 1; pass < states.length; pass++)
-                add(places, rule, rule.explain(new PassPair(choice(pass - 1, states), choice(pass, states))), pass, taste);
+                add(places, rule, new PassPair(choice(pass - 1, states), choice(pass, states)), pass, taste);
             rules.add(Explanation.sumOf(rule.info().id(), places));
         }
         return Explanation.sumOf(RuleSet.REPEAT_VARIATION.id(), rules);
@@ -161,10 +147,13 @@ final class PassPrices {
         return offered.choices().get(pass).get(states[pass]);
     }
 
-    private static void add(List<Explanation> places, Rule<?> rule, Reasons reasons, int pass, Taste taste) {
+    private static <S extends Step> void add(
+            List<Explanation> places, Rule<S> rule, S step, int pass, Taste taste) {
+        String place = "pass " + (pass + 1);
+        Reasons reasons = Pricing.reasons(rule, step, place);
         if (reasons.cost() == 0) return;
         long millipoints = reasons.cost() == Rule.BAN ? 0 : reasons.cost();
         long cost = Math.multiplyExact(millipoints, (long) taste.perMille(rule.info().id()));
-        places.add(Explanation.leaf("place", "pass " + (pass + 1), cost, reasons.facts()));
+        places.add(Explanation.leaf("place", place, cost, reasons.facts()));
     }
 }

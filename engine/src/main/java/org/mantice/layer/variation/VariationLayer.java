@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
 import org.mantice.layer.Layer;
+import org.mantice.layer.Ledger;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
@@ -166,7 +167,8 @@ public final class VariationLayer implements Layer<VariationPlan> {
             passes.add(new VariationPlan.PassDecision(
                     pass + 1, choice.register().id(), choice.octave()));
         }
-        return new VariationPlan(passes, prices.byRule(states), prices.concessions(states));
+        Ledger ledger = prices.ledger(states);
+        return new VariationPlan(passes, ledger.costs(), ledger.concessions());
     }
 
     private int[] states(VariationPlan plan) {

@@ -1,4 +1,4 @@
-package org.mantice.layer.righthand;
+package org.mantice.layer;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -9,24 +9,24 @@ import org.mantice.rule.Rule;
 import org.mantice.search.ConcessionScale;
 
 /** Which ban weighs how much beside the cost: the kinds that the rules in force name, the worst first. */
-final class GiveWayLevels {
+public final class GiveWayLevels {
     private static final int MOST_LEVELS = 5;
 
     private final List<GiveWay> worstFirst;
 
-    GiveWayLevels(List<Rule<?>> rules) {
+    public GiveWayLevels(Iterable<? extends Rule<?>> rules) {
         TreeSet<GiveWay> kinds = new TreeSet<>(Collections.reverseOrder());
         for (Rule<?> rule : rules) rule.info().banGivesWay().ifPresent(kinds::add);
         this.worstFirst = new ArrayList<>(kinds);
     }
 
     /** Beyond five kinds the mildest share a level. */
-    ConcessionScale scale() {
+    public ConcessionScale scale() {
         return new ConcessionScale(Math.max(1, Math.min(MOST_LEVELS, worstFirst.size())));
     }
 
     /** One ban of a rule, packed. */
-    long one(Rule<?> rule) {
+    public long one(Rule<?> rule) {
         int level = worstFirst.indexOf(rule.info().banGivesWay().orElseThrow());
         return scale().one(Math.min(level, MOST_LEVELS - 1));
     }
