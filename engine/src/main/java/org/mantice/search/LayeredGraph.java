@@ -46,6 +46,11 @@ public final class LayeredGraph {
         return new Builder(scale);
     }
 
+    /** Whether any path is left within a restriction; costs aside, so cheaper than to look for the best. */
+    public boolean hasPath(Restriction restriction) {
+        return Reachability.firstBlockedStage(this, restriction).isEmpty();
+    }
+
     public int stages() {
         return nodeCost.length;
     }

@@ -11,7 +11,6 @@ import org.mantice.layer.Layer;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
-import org.mantice.layer.SmallestContradiction;
 import org.mantice.layer.bellows.StrokeSolver.Solution;
 import org.mantice.layer.bellows.StrokeSolver.Strokes;
 import org.mantice.layer.bellows.StrokeSolver.Task;
@@ -26,6 +25,7 @@ import org.mantice.plan.VariationPlan;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
 import org.mantice.rule.RuleSet;
+import org.mantice.search.Contradiction;
 import org.mantice.search.StrokeQuery;
 import org.mantice.tune.WrittenPlace;
 
@@ -151,7 +151,9 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
                 .toList();
         if (turns.isEmpty() || !isPossible(question, List.of()))
             return new Outcome.Impossible<>(new AirObstacles(ground, prices).find());
-        List<Lock.Turn> core = SmallestContradiction.among(turns, some -> isPossible(question, some));
+        List<Lock.Turn> core = Contradiction.among(turns, some -> isPossible(question, some))
+                .map(Contradiction::demands)
+                .orElse(turns);
         String words = String.join(" and ", core.stream().map(Lock::words).toList());
         return new Outcome.Impossible<>(List.of(new Obstacle(
                 "locks-contradict",

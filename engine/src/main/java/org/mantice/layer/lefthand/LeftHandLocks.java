@@ -7,12 +7,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.mantice.layer.SmallestContradiction;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.search.Contradiction;
 import org.mantice.search.LayeredGraph;
 import org.mantice.search.Restriction;
-import org.mantice.search.ShortestPaths;
 
 /** Locks on buttons as restrictions of states, or a smallest set of locks that cannot hold together. */
 final class LeftHandLocks {
@@ -44,8 +43,10 @@ final class LeftHandLocks {
      * place, or two that ask for different buttons there or for two sets of buttons while one chord lasts.
      */
     Optional<Obstacle> contradiction() {
-        List<Lock.Buttons> clash = SmallestContradiction.among(locks, this::canHold);
-        if (clash.isEmpty()) return Optional.empty();
+        return Contradiction.among(locks, this::canHold).map(clash -> obstacle(clash.demands()));
+    }
+
+    private Obstacle obstacle(List<Lock.Buttons> clash) {
         String names = clash.stream().map(Lock.Buttons::words).collect(Collectors.joining("; "));
         String message = clash.size() > 1
                 ? "These locks contradict each other: " + names + "."
@@ -53,17 +54,17 @@ final class LeftHandLocks {
                         + (stages(clash.get(0)).isEmpty()
                                 ? "The left hand presses nothing there."
                                 : "The left hand has no such choice there.");
-        return Optional.of(new Obstacle(
+        return new Obstacle(
                 "locks-contradict",
                 message,
                 clash.stream()
                         .map(lock -> "Release the lock on " + lock.words() + ".")
-                        .toList()));
+                        .toList());
     }
 
     private boolean canHold(List<Lock.Buttons> some) {
         return some.stream().noneMatch(lock -> stages(lock).isEmpty())
-                && (some.isEmpty() || ShortestPaths.of(graph, restriction(some)).feasible());
+                && (some.isEmpty() || graph.hasPath(restriction(some)));
     }
 
     /** Allowed states by stage, for the stages of which the locks speak. */

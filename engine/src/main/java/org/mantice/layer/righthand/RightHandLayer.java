@@ -21,7 +21,7 @@ import org.mantice.player.Player;
 import org.mantice.player.Taste;
 import org.mantice.rule.RuleSet;
 import org.mantice.search.BestThrough;
-import org.mantice.search.Conflict;
+import org.mantice.search.Contradiction;
 import org.mantice.search.DifferentPath;
 import org.mantice.search.LayeredGraph;
 import org.mantice.search.Path;
@@ -137,14 +137,15 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
     }
 
     private Outcome<RightHandPlan> contradiction(Taste taste, List<Lock.Finger> locks) {
-        Conflict conflict = Conflict.among(
-                graphs.of(taste),
-                locks.stream().map(lock -> fingerLocks().restriction(List.of(lock))).toList());
-        String words = String.join(
-                " and ", conflict.locks().stream().map(index -> locks.get(index).words()).toList());
+        LayeredGraph graph = graphs.of(taste);
+        List<Lock.Finger> core = Contradiction.among(
+                        locks, some -> graph.hasPath(fingerLocks().restriction(some)))
+                .orElseThrow()
+                .demands();
+        String words = String.join(" and ", core.stream().map(Lock.Finger::words).toList());
         return impossible(new Obstacle(
                 "locks-contradict",
-                conflict.locks().size() == 1
+                core.size() == 1
                         ? "This lock cannot be met by any hand: " + words + "."
                         : "These locks contradict each other: " + words + ".",
                 List.of("Free one of them.")));

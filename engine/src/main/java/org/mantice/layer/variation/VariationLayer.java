@@ -13,7 +13,6 @@ import org.mantice.layer.Ledger;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
-import org.mantice.layer.SmallestContradiction;
 import org.mantice.performance.Performance;
 import org.mantice.plan.Decision;
 import org.mantice.plan.Explanation;
@@ -23,6 +22,7 @@ import org.mantice.plan.VariationPlan;
 import org.mantice.player.Taste;
 import org.mantice.rule.PassChoice;
 import org.mantice.rule.RuleSet;
+import org.mantice.search.Contradiction;
 import org.mantice.search.Path;
 import org.mantice.search.Restriction;
 import org.mantice.search.ShortestPaths;
@@ -117,7 +117,9 @@ public final class VariationLayer implements Layer<VariationPlan> {
                 .filter(lock -> lock instanceof Lock.Register || lock instanceof Lock.Octave)
                 .toList();
         List<Lock> core =
-                SmallestContradiction.among(own, locks -> paths(question, locks).feasible());
+                Contradiction.among(own, locks -> paths(question, locks).feasible())
+                        .orElseThrow()
+                        .demands();
         String locks = String.join(" and ", core.stream().map(Lock::words).toList());
         return impossible(new Obstacle(
                 "locks-contradict",

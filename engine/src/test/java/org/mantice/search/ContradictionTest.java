@@ -1,14 +1,15 @@
 package org.mantice.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class ConflictTest {
+class ContradictionTest {
     @Test
     void theSmallestContradictorySetIsThatOfBruteForce() {
         int conflicts = 0;
@@ -20,11 +21,11 @@ class ConflictTest {
                 locks.add(Restriction.free().requiring(stage, random.nextInt(graph.states(stage))));
             if (ShortestPaths.of(graph, all(locks, -1)).feasible()) continue;
 
-            Conflict conflict = Conflict.among(graph, locks);
+            Contradiction<Integer> conflict = among(graph, locks).orElseThrow();
 
             assertThat(conflict.smallest()).isTrue();
-            assertThat(conflict.locks()).as("seed %s", seed).hasSize(smallestSize(graph, locks));
-            assertThat(ShortestPaths.of(graph, all(locks, mask(conflict.locks()))).feasible()).isFalse();
+            assertThat(conflict.demands()).as("seed %s", seed).hasSize(smallestSize(graph, locks));
+            assertThat(ShortestPaths.of(graph, all(locks, mask(conflict.demands()))).feasible()).isFalse();
             conflicts++;
         }
         assertThat(conflicts).isGreaterThan(150);
@@ -41,14 +42,33 @@ class ConflictTest {
         }
         locks.add(Restriction.free().forbidding(17, 1, 2));
 
-        assertThat(Conflict.among(graph.build(), locks)).isEqualTo(new Conflict(List.of(16, 39), true));
+        assertThat(among(graph.build(), locks)).hasValue(new Contradiction<>(List.of(16, 39), true));
     }
 
     @Test
-    void locksThatLeaveAPathAreRefused() {
+    void locksThatLeaveAPathDoNotContradict() {
         LayeredGraph graph = LayeredGraph.builder().first(0).build();
 
-        assertThatIllegalArgumentException().isThrownBy(() -> Conflict.among(graph, List.of()));
+        assertThat(among(graph, List.of(Restriction.free().requiring(0, 0)))).isEmpty();
+    }
+
+    @Test
+    void fromDemandsThatCannotBeWeighedInTimeNothingCanBeDropped() {
+        List<Integer> demands = IntStream.range(0, 60).boxed().toList();
+        List<Integer> culprits = List.of(5, 20, 40, 41, 58);
+
+        Contradiction<Integer> found = Contradiction.among(demands, some -> !some.containsAll(culprits)).orElseThrow();
+
+        assertThat(found).isEqualTo(new Contradiction<>(culprits, false));
+    }
+
+    private static Optional<Contradiction<Integer>> among(LayeredGraph graph, List<Restriction> locks) {
+        List<Integer> indices = IntStream.range(0, locks.size()).boxed().toList();
+        return Contradiction.among(indices, some -> {
+            Restriction all = Restriction.free();
+            for (int lock : some) all = all.and(locks.get(lock));
+            return graph.hasPath(all);
+        });
     }
 
     private static int smallestSize(LayeredGraph graph, List<Restriction> locks) {
