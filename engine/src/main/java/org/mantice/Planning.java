@@ -151,6 +151,11 @@ public final class Planning {
                         layers.rightHand(plan.variation()).explain(plan.rightHand(), taste)));
     }
 
+    /** What the plan leaves out of what is written, in plain sentences; mostly empty. */
+    public List<String> remarks(Plan plan) {
+        return layers.leftHand(plan.variation()).remarks();
+    }
+
     /**
      * The plan's decisions priced anew by the rules.
      *

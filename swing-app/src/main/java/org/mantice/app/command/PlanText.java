@@ -39,6 +39,7 @@ final class PlanText {
                     .append(" of ")
                     .append(found.asked())
                     .append(" plans: no others differ enough and cost little enough more.\n");
+        for (String remark : job.planning().remarks(found.best())) text.append(remark).append('\n');
         concessions(text, found.best());
         if (details) text.append('\n').append(new ListingText(job.planning().performance()).of(found.best()));
         return text.toString();
