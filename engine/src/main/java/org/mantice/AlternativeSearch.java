@@ -58,11 +58,21 @@ final class AlternativeSearch {
                 found.accept(plan);
             });
         }
-        Comparator<Plan> byCost = Comparator.comparingLong(plan -> plan.cost(question.taste()));
-        List<Plan> plans = new ArrayList<>(kept.subList(1, kept.size()));
-        plans.sort(byCost);
-        plans.add(0, best);
-        return new Alternatives.Found(plans, count);
+        return new Alternatives.Found(inOrder(), count);
+    }
+
+    /**
+     * By cost. Layers are planned one after the other, so a plan that gives way in an early layer may be cheaper as a
+     * whole: then that one is called the best, though not proven, and the first one by what it is.
+     */
+    private List<Plan> inOrder() {
+        List<Plan> plans = new ArrayList<>(kept);
+        plans.sort(Comparator.comparingLong(plan -> plan.cost(question.taste())));
+        Plan cheapest = plans.get(0);
+        if (cheapest == best) return plans;
+        plans.set(plans.indexOf(best), best.labelled(best.label() + " layer by layer", best.provenBest()));
+        plans.set(0, cheapest.labelled(best.label(), false));
+        return plans;
     }
 
     /** In an order that brings every layer to word before any comes twice. */

@@ -9,7 +9,8 @@ public sealed interface Alternatives {
     /**
      * Plans worth comparing.
      *
-     * @param plans the best first, the others in order of cost under the player's own weights; one or more
+     * @param plans in order of cost under the player's own weights; one or more. The first is the plan whose layers are
+     *     each the best given those before, unless an alternative turned out cheaper as a whole
      * @param asked how many were asked for; when there are fewer, no others were both different and good enough
      */
     record Found(List<Plan> plans, int asked) implements Alternatives {

@@ -71,7 +71,7 @@ public final class Planning {
      * The best plan and its alternatives under weights and locks that may differ from the request's.
      *
      * @param count how many plans at most, 1 or more
-     * @param found takes the best plan first, then each alternative as soon as it is known
+     * @param found takes the plan whose layers are each the best first, then each alternative as soon as it is known
      */
     public Alternatives alternatives(
             Taste taste, List<Lock> locks, int count, Consumer<Plan> found, BooleanSupplier cancelled) {

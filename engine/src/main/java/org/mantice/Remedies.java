@@ -23,7 +23,7 @@ import org.mantice.tune.Tempo;
  */
 final class Remedies {
     /** Tempos tried, in per cent of the one asked for; the first that helps is named. */
-    private static final int[] FASTER = {105, 110, 120, 135};
+    private static final int[] FASTER = {105, 110, 120, 135, 150, 175, 200};
 
     private final Planning planning;
     private final Plan plan;

@@ -42,7 +42,10 @@ public record Explanation(String key, String place, long cost, List<Fact> facts,
         return total;
     }
 
-    /** This tree minus another: what costs more here is positive. Places that agree are left out. */
+    /**
+     * This tree minus another: what costs more here is positive. Places that agree are left out; a place that differs
+     * keeps the facts of the dearer side.
+     */
     public Explanation minus(Explanation other) {
         Map<String, Explanation> mine = byIdentity(children);
         Map<String, Explanation> theirs = byIdentity(other.children);
@@ -57,7 +60,8 @@ public record Explanation(String key, String place, long cost, List<Fact> facts,
             if (difference.cost != 0 || !difference.children.isEmpty()) differences.add(difference);
         }
         long cost = Math.subtractExact(this.cost, other.cost);
-        return new Explanation(key, place, cost, cost == 0 ? List.of() : facts, differences);
+        List<Fact> reasons = cost > 0 ? facts : cost < 0 ? other.facts : List.of();
+        return new Explanation(key, place, cost, reasons, differences);
     }
 
     public Explanation negated() {

@@ -16,6 +16,11 @@ public record Plan(
         LeftHandPlan leftHand,
         BellowsPlan bellows,
         RightHandPlan rightHand) {
+    /** The same plan under another label. */
+    public Plan labelled(String other, boolean proven) {
+        return new Plan(other, proven, variation, leftHand, bellows, rightHand);
+    }
+
     /** In the order in which they are planned. */
     public List<LayerPlan> layers() {
         return List.of(variation, leftHand, bellows, rightHand);
