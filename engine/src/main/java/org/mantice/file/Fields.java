@@ -58,17 +58,6 @@ final class Fields {
         }
     }
 
-    /** A whole number beyond the range of an int. */
-    long longNumber(String name) {
-        JsonNode value = get(name, "a whole number");
-        if (!value.isNumber()) throw wrong(name, "a whole number");
-        try {
-            return value.decimalValue().longValueExact();
-        } catch (ArithmeticException e) {
-            throw wrong(name, "a whole number from " + Long.MIN_VALUE + " to " + Long.MAX_VALUE);
-        }
-    }
-
     String text(String name) {
         JsonNode value = get(name, "a text");
         if (!value.isTextual()) throw wrong(name, "a text");

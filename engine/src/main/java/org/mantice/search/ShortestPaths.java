@@ -102,13 +102,6 @@ public final class ShortestPaths implements Iterable<Path> {
         return OptionalLong.of(concessionsFrom(firstState));
     }
 
-    /** The cost of the best path on from a state, its own included; empty where none leads to the last stage. */
-    public OptionalLong costFrom(int stage, int state) {
-        graph.checkState(stage, state);
-        long cost = toGo.cost[stage][state];
-        return cost < CostToGo.UNREACHABLE ? OptionalLong.of(cost) : OptionalLong.empty();
-    }
-
     /** The best path that uses {@code state} at {@code stage}, as if it were required; one backward pass. */
     public Optional<Path> bestThrough(int stage, int state) {
         graph.checkState(stage, state);

@@ -57,7 +57,7 @@ public record MusicalTime(long numerator, long denominator) implements Comparabl
 
     /** @throws IllegalArgumentException if the divisor is 0 */
     public MusicalTime dividedBy(MusicalTime divisor) {
-        return times(new MusicalTime(divisor.denominator, divisor.numerator));
+        return times(new MusicalTime(/* numerator= */ divisor.denominator, /* denominator= */ divisor.numerator));
     }
 
     public MusicalTime dividedBy(long divisor) {

@@ -26,12 +26,43 @@ final class RuleTables {
     /** What two neighbouring beats have in common with all equal neighbours. */
     private record PairKey(int from, int to, long availableMillis) {}
 
-    /**
-     * Costs of all moves between two state spaces.
-     *
-     * @param costs by rule, then by source way × number of target ways + target way
-     */
-    record PairTable(int id, MomentSpace from, MomentSpace to, long availableMillis, int[][] costs) {}
+    /** Costs of all moves between two state spaces. */
+    static final class PairTable {
+        private final int id;
+        private final MomentSpace from;
+        private final MomentSpace to;
+        private final long availableMillis;
+        private final int[][] costs;
+
+        PairTable(int id, MomentSpace from, MomentSpace to, long availableMillis, int[][] costs) {
+            this.id = id;
+            this.from = from;
+            this.to = to;
+            this.availableMillis = availableMillis;
+            this.costs = costs;
+        }
+
+        int id() {
+            return id;
+        }
+
+        MomentSpace from() {
+            return from;
+        }
+
+        MomentSpace to() {
+            return to;
+        }
+
+        long availableMillis() {
+            return availableMillis;
+        }
+
+        /** By rule, then by source way × number of target ways + target way. */
+        int[][] costs() {
+            return costs;
+        }
+    }
 
     RuleTables(RuleBook book, MoveTime moveTime) {
         this.momentRules = book.rules(RuleSet.JUMP_COST, ButtonMoment.class);

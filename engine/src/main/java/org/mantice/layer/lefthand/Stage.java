@@ -2,14 +2,52 @@ package org.mantice.layer.lefthand;
 
 import java.util.Optional;
 
-/**
- * A beat with its states.
- *
- * @param fromBefore the moves into it; empty for the first
- * @param named whether its buttons count as a named decision: every bass, and the first chord of each span
- * @param where in words
- */
-record Stage(Beat beat, StateSpace space, int[][] costs, Optional<Moves> fromBefore, boolean named, String where) {
+/** A beat with its states. */
+final class Stage {
+    private final Beat beat;
+    private final StateSpace space;
+    private final int[][] costs;
+    private final Optional<Moves> fromBefore;
+    private final boolean named;
+    private final String where;
+
+    Stage(Beat beat, StateSpace space, int[][] costs, Optional<Moves> fromBefore, boolean named, String where) {
+        this.beat = beat;
+        this.space = space;
+        this.costs = costs;
+        this.fromBefore = fromBefore;
+        this.named = named;
+        this.where = where;
+    }
+
+    Beat beat() {
+        return beat;
+    }
+
+    StateSpace space() {
+        return space;
+    }
+
+    /** By rule, then by way. */
+    int[][] costs() {
+        return costs;
+    }
+
+    /** The moves into it; empty for the first. */
+    Optional<Moves> fromBefore() {
+        return fromBefore;
+    }
+
+    /** Whether its buttons count as a named decision: every bass, and the first chord of each span. */
+    boolean named() {
+        return named;
+    }
+
+    /** In words. */
+    String where() {
+        return where;
+    }
+
     /**
      * The moves between two beats.
      *

@@ -128,11 +128,6 @@ final class HandLattice {
         return moments.get(stage).postures;
     }
 
-    /** The state of a stage after a state of the stage before, or -1. */
-    int stateAfter(int stage, int posture, int postureBefore) {
-        return stage == 0 ? posture : pairs.get(stage - 1).pair(postureBefore, posture);
-    }
-
     /** What a rule charged for the step that ends at a stage. */
     interface Charge {
         void take(Rule<?> rule, int stage, long cost);

@@ -16,7 +16,23 @@ import org.mantice.search.Transition;
  */
 final class TripleTable {
     /** The charged edges of one rule, ascending, and what they cost. */
-    record Charges(int[] edges, int[] costs) {
+    static final class Charges {
+        private final int[] edges;
+        private final int[] costs;
+
+        Charges(int[] edges, int[] costs) {
+            this.edges = edges;
+            this.costs = costs;
+        }
+
+        int[] edges() {
+            return edges;
+        }
+
+        int[] costs() {
+            return costs;
+        }
+
         int at(int edge) {
             int found = Arrays.binarySearch(edges, edge);
             return found < 0 ? 0 : costs[found];

@@ -55,10 +55,10 @@ final class CheckCommand implements Callable<Integer> {
             try {
                 out.println(check(file));
             } catch (ManticeException e) {
-                spec.commandLine().getErr().println(ManticeCommand.oneLine(e.getMessage()));
+                spec.commandLine().getErr().println(ManticeCommand.oneLine(e));
                 failed++;
             } catch (RuleFailureException | IllegalArgumentException e) {
-                spec.commandLine().getErr().println(file + ": " + ManticeCommand.oneLine(e.getMessage()));
+                spec.commandLine().getErr().println(file + ": " + ManticeCommand.oneLine(e));
                 failed++;
             }
         }

@@ -2,6 +2,7 @@ package org.mantice.app.command;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.mantice.fault.Cause;
 import org.mantice.fault.ManticeException;
 import org.mantice.layer.RuleFailureException;
 import picocli.CommandLine;
@@ -41,7 +42,7 @@ public final class ManticeCommand implements Callable<Integer> {
         line.setErr(err);
         line.setExecutionExceptionHandler((e, failed, parsed) -> report(e, err));
         line.setParameterExceptionHandler((e, args) -> {
-            err.println(oneLine(e.getMessage()) + " (--help shows what is allowed)");
+            err.println(oneLine(e) + " (--help shows what is allowed)");
             return WRONG_CALL;
         });
         return line;
@@ -49,11 +50,11 @@ public final class ManticeCommand implements Callable<Integer> {
 
     private static int report(Exception e, PrintWriter err) {
         if (e instanceof ManticeException || e instanceof RuleFailureException) {
-            err.println(oneLine(e.getMessage()));
+            err.println(oneLine(e));
             return SOME_FAILED;
         }
         if (e instanceof IllegalArgumentException) {
-            err.println(oneLine(e.getMessage()));
+            err.println(oneLine(e));
             return WRONG_CALL;
         }
         err.println("the program failed: " + oneLine(String.valueOf(e)));
@@ -61,7 +62,11 @@ public final class ManticeCommand implements Callable<Integer> {
     }
 
     static String oneLine(String message) {
-        return String.valueOf(message).replaceAll("\\s*\\R\\s*", "; ");
+        return message.replaceAll("\\s*\\R\\s*", "; ");
+    }
+
+    static String oneLine(Throwable cause) {
+        return oneLine(Cause.words(cause));
     }
 
     /** Without a verb: the shipped example. */

@@ -142,12 +142,12 @@ final class PlanCommand implements Callable<Integer> {
             if (out != null) write(job, name, found.plans());
             return new Result(json ? job.file(found.best()).json() : new PlanText(job).text(details), "", true);
         } catch (ManticeException e) {
-            return new Result("", ManticeCommand.oneLine(e.getMessage()), false);
+            return new Result("", ManticeCommand.oneLine(e), false);
         } catch (RuleFailureException e) {
             return new Result(
-                    "", file + ": " + ManticeCommand.oneLine(e.getMessage()) + "; --without " + e.ruleId() + " goes on without it", false);
+                    "", file + ": " + ManticeCommand.oneLine(e) + "; --without " + e.ruleId() + " goes on without it", false);
         } catch (IllegalArgumentException e) {
-            return new Result("", file + ": " + ManticeCommand.oneLine(e.getMessage()), false);
+            return new Result("", file + ": " + ManticeCommand.oneLine(e), false);
         } catch (IOException e) {
             return new Result("", file + ": cannot be read: " + ManticeCommand.oneLine(String.valueOf(e)), false);
         }

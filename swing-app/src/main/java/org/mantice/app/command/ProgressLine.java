@@ -10,6 +10,8 @@ final class ProgressLine {
     private final PrintWriter err;
     private final boolean shown;
 
+    /** From Java 22 on there is a console even where none is attached; the line is then written for nobody. */
+    @SuppressWarnings("SystemConsoleNull")
     ProgressLine(int total, PrintWriter err) {
         this.total = total;
         this.err = err;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import org.mantice.plan.Explanation;
 import org.mantice.rule.Fact;
@@ -20,18 +21,18 @@ public final class ExplanationText {
     public ExplanationText(List<? extends RuleProvider> packs, Locale locale) {
         this.packs = packs;
         for (RuleProvider pack : packs) {
-            ResourceBundle bundle = bundle(pack, locale);
-            if (bundle == null) continue;
-            for (Rule<?> rule : pack.rules()) bundles.put(rule.info().id(), bundle);
-            pack.leanings().forEach(leaning -> bundles.put(leaning.id(), bundle));
+            bundle(pack, locale).ifPresent(bundle -> {
+                for (Rule<?> rule : pack.rules()) bundles.put(rule.info().id(), bundle);
+                pack.leanings().forEach(leaning -> bundles.put(leaning.id(), bundle));
+            });
         }
     }
 
-    private static ResourceBundle bundle(RuleProvider pack, Locale locale) {
+    private static Optional<ResourceBundle> bundle(RuleProvider pack, Locale locale) {
         try {
-            return ResourceBundle.getBundle(pack.bundle(), locale, pack.getClass().getClassLoader());
+            return Optional.of(ResourceBundle.getBundle(pack.bundle(), locale, pack.getClass().getClassLoader()));
         } catch (MissingResourceException e) {
-            return null;
+            return Optional.empty();
         }
     }
 
