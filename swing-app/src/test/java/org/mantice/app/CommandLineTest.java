@@ -201,4 +201,22 @@ class CommandLineTest {
         assertThat(answer.code()).isEqualTo(1);
         assertThat(answer.out()).contains("not playable as asked", "Notes without a key", "remedy:");
     }
+
+    @Test
+    void buttonsAreLockedByTheirNames() {
+        Answer kept = call(
+                "plan", tune("five-steps-to-the-ferry"), "--lock", "buttons@2:3=E counterbass", "--details",
+                "--alternatives", 1);
+        Answer unknown = call("plan", tune("five-steps-to-the-ferry"), "--lock", "buttons@2:3=H bass");
+        Answer torn = call(
+                "plan", tune("five-steps-to-the-ferry"), "--lock", "buttons@2:3=E counterbass", "--lock",
+                "buttons@2:3=G bass");
+
+        assertThat(kept.code()).as(kept.out()).isZero();
+        assertThat(kept.out()).containsPattern("(?m)^ +2 .*_E:\\d");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("H bass", "as C bass");
+        assertThat(torn.code()).isEqualTo(1);
+        assertThat(torn.out()).contains("E counterbass", "G bass");
+    }
 }

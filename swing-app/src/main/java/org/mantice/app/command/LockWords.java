@@ -1,12 +1,21 @@
 package org.mantice.app.command;
 
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.mantice.instrument.BassButton;
+import org.mantice.instrument.BassRow;
+import org.mantice.instrument.ButtonGeometry;
+import org.mantice.instrument.ButtonNames;
+import org.mantice.instrument.StradellaBass;
 import org.mantice.layer.Places;
 import org.mantice.plan.Lock;
 import org.mantice.tune.Measure;
-import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tune;
 import org.mantice.tune.WrittenPlace;
@@ -14,7 +23,14 @@ import org.mantice.tune.WrittenPlace;
 /** Locks as typed on the command line: {@code pass2:turn@9:1=no}. Measures by their printed number. */
 final class LockWords {
     private static final Pattern FORM =
-            Pattern.compile("(?:pass(\\d{1,3}):)?(register|octave|turn|finger)(?:@([^:=]+)(?::([0-9+/]+))?)?=(.+)");
+            Pattern.compile("(?:pass(\\d{1,3}):)?(register|octave|turn|buttons|finger)(?:@([^:=]+)(?::([0-9+/]+))?)?=(.+)");
+
+    private static final Pattern BEAT = Pattern.compile("([1-9]\\d{0,2})(?:\\+(\\d{1,4})/([1-9]\\d{0,3}))?");
+    private static final Set<String> PLACED = Set.of("turn", "buttons", "finger");
+    /** The largest bass there may be, so that any button can be named. */
+    private static final int LOWEST_COLUMN = -11;
+
+    private static final int COLUMNS = 24;
 
     private LockWords() {}
 
@@ -25,10 +41,11 @@ final class LockWords {
             case "register" -> {}
             case "octave" -> octave(words, parts.group(5));
             case "turn" -> yes(words, parts.group(5));
+            case "buttons" -> buttons(words, parts.group(5));
             default -> finger(words, parts.group(5));
         }
         boolean placed = parts.group(3) != null;
-        boolean needsPlace = parts.group(2).equals("turn") || parts.group(2).equals("finger");
+        boolean needsPlace = PLACED.contains(parts.group(2));
         if (needsPlace && !placed)
             throw new IllegalArgumentException("lock " + words + " has no place; allowed: @MEASURE:BEAT, as in @9:1");
         if (!needsPlace && placed)
@@ -39,7 +56,8 @@ final class LockWords {
         Matcher parts = FORM.matcher(words);
         if (!parts.matches())
             throw new IllegalArgumentException("lock is " + words
-                    + "; allowed: register=ID, octave=N, turn@MEASURE:BEAT=yes|no, finger@MEASURE:BEAT=1..5,"
+                    + "; allowed: register=ID, octave=N, turn@MEASURE:BEAT=yes|no,"
+                    + " buttons@MEASURE:BEAT=C bass+C major, finger@MEASURE:BEAT=1..5,"
                     + " each with passN: before it for one pass only");
         return parts;
     }
@@ -52,6 +70,7 @@ final class LockWords {
         return switch (parts.group(2)) {
             case "register" -> new Lock.Register(pass, value);
             case "octave" -> new Lock.Octave(pass, octave(words, value));
+            case "buttons" -> new Lock.Buttons(pass, place(parts, tune), buttons(words, value));
             case "turn" -> new Lock.Turn(pass, place(parts, tune), yes(words, value));
             default -> new Lock.Finger(pass, place(parts, tune), 0, finger(words, value));
         };
@@ -81,6 +100,22 @@ final class LockWords {
         return place(parts.group(3), parts.group(4) == null ? "" : parts.group(4), tune);
     }
 
+    private static Set<BassButton> buttons(String words, String value) {
+        Set<BassButton> buttons = new TreeSet<>();
+        for (String name : value.split("\\+")) buttons.add(button(words, name.strip()));
+        return buttons;
+    }
+
+    /** Of equal names at both ends of a large bass, the one nearer to C. */
+    private static BassButton button(String words, String name) {
+        return new StradellaBass(LOWEST_COLUMN, COLUMNS, EnumSet.allOf(BassRow.class), ButtonGeometry.ESTIMATE, 1, 1)
+                .allButtons().stream()
+                        .filter(button -> ButtonNames.of(button).equalsIgnoreCase(name))
+                        .min(Comparator.comparingInt(button -> Math.abs(button.column())))
+                        .orElseThrow(() -> new IllegalArgumentException("button in lock " + words + " is " + name
+                                + "; allowed: as C bass, E counterbass, G major, A minor, D seventh, B diminished"));
+    }
+
     /**
      * A place by printed measure number and beat.
      *
@@ -89,18 +124,37 @@ final class LockWords {
     static WrittenPlace place(String number, String beat, Tune tune) {
         for (int i = 0; i < tune.measures().size(); i++) {
             Measure measure = tune.measure(i);
-            if (!measure.number().equals(number)) continue;
-            if (beat.isEmpty()) return new WrittenPlace(i, firstOffset(measure));
-            for (MelodyEvent event : measure.melody())
-                if (Places.beat(measure, event.offset()).equals(beat)) return new WrittenPlace(i, event.offset());
-            throw new IllegalArgumentException("beat is " + beat + " in measure " + number + "; allowed: "
-                    + String.join(", ", measure.melody().stream().map(event -> Places.beat(measure, event.offset())).toList()));
+            if (measure.number().equals(number))
+                return new WrittenPlace(i, beat.isEmpty() ? firstOffset(measure) : offset(measure, beat));
         }
         throw new IllegalArgumentException("measure is " + number + "; allowed: "
-                + tune.measure(0).number() + " to " + tune.measure(tune.measures().size() - 1).number());
+                + tune.measure(0).number() + " to "
+                + tune.measure(tune.measures().size() - 1).number());
+    }
+
+    private static MusicalTime offset(Measure measure, String beat) {
+        Matcher parts = BEAT.matcher(beat);
+        if (parts.matches()) {
+            MusicalTime before = measure.meter().beat().times(Long.parseLong(parts.group(1)) - 1);
+            MusicalTime after = parts.group(2) == null
+                    ? MusicalTime.ZERO
+                    : MusicalTime.of(Long.parseLong(parts.group(2)), Long.parseLong(parts.group(3)));
+            MusicalTime missing = measure.pickup()
+                    ? measure.meter().length().minus(measure.length()).max(MusicalTime.ZERO)
+                    : MusicalTime.ZERO;
+            MusicalTime offset = before.plus(after).minus(missing);
+            if (!offset.isBefore(MusicalTime.ZERO) && offset.isBefore(measure.length())) return offset;
+        }
+        List<String> beats = measure.melody().stream()
+                .map(event -> Places.beat(measure, event.offset()))
+                .toList();
+        throw new IllegalArgumentException("beat is " + beat + " in measure " + measure.number()
+                + "; allowed: a place in the measure, as the melody's " + String.join(", ", beats));
     }
 
     private static MusicalTime firstOffset(Measure measure) {
-        return measure.melody().isEmpty() ? MusicalTime.ZERO : measure.melody().get(0).offset();
+        return measure.melody().isEmpty()
+                ? MusicalTime.ZERO
+                : measure.melody().get(0).offset();
     }
 }

@@ -66,6 +66,7 @@ final class PlanOptions {
             names = "--lock",
             paramLabel = "WHAT",
             description = "a decision that every plan keeps: register=ID, octave=N, turn@MEASURE:BEAT=yes|no, "
+                    + "buttons@MEASURE:BEAT=C bass+C major, "
                     + "finger@MEASURE:BEAT=1..5; pass2: before it limits it to pass 2; may be repeated")
     private List<String> locks = new ArrayList<>();
 
