@@ -6,15 +6,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.mantice.instrument.BassButton;
+import org.mantice.instrument.Bellows;
 import org.mantice.instrument.ButtonNames;
 import org.mantice.layer.Places;
 import org.mantice.performance.Performance;
+import org.mantice.performance.PlayedMeasure;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.BellowsPlan;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
 import org.mantice.plan.RightHandPlan;
+import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
 
 /** A plan document as a tree of JSON. What is only there for readers is ignored when a file is read. */
@@ -40,7 +43,7 @@ final class PlanTree {
         tree.put("costMicropoints", document.cost());
         tree.set("figures", mapper.valueToTree(document.figures()));
         tree.set("passes", passes());
-        tree.set("plan", plan(document.plan()));
+        tree.set("plan", plan(document.plan(), document.accordion().bellows()));
         tree.set("explanation", mapper.valueToTree(document.explanation()));
         return tree;
     }
@@ -51,7 +54,7 @@ final class PlanTree {
         return passes;
     }
 
-    private ObjectNode plan(Plan plan) {
+    private ObjectNode plan(Plan plan, Bellows bellows) {
         ObjectNode tree = mapper.valueToTree(plan);
         List<LeftHandPlan.Event> buttons = plan.leftHand().events();
         for (int i = 0; i < buttons.size(); i++) {
@@ -61,8 +64,15 @@ final class PlanTree {
             for (BassButton button : buttons.get(i).buttons()) names.add(ButtonNames.of(button));
         }
         List<BellowsPlan.Stroke> strokes = plan.bellows().strokes();
-        for (int i = 0; i < strokes.size(); i++)
-            describe((ObjectNode) tree.at("/bellows/strokes").get(i), strokes.get(i).pass(), strokes.get(i).place());
+        for (int i = 0; i < strokes.size(); i++) {
+            BellowsPlan.Stroke stroke = strokes.get(i);
+            ObjectNode node = (ObjectNode) tree.at("/bellows/strokes").get(i);
+            describe(node, stroke.pass(), stroke.place());
+            if (i + 1 < strokes.size()) place(node, "until", strokes.get(i + 1).pass(), strokes.get(i + 1).place());
+            else theEnd(node);
+            node.put("startPerMilleOfComfortable", perMille(stroke.startMillilitres(), bellows));
+            node.put("endPerMilleOfComfortable", perMille(stroke.endMillilitres(), bellows));
+        }
         List<RightHandPlan.Event> fingers = plan.rightHand().events();
         for (int i = 0; i < fingers.size(); i++) {
             ObjectNode event = (ObjectNode) tree.at("/rightHand/events").get(i);
@@ -74,8 +84,23 @@ final class PlanTree {
         return tree;
     }
 
+    /** The last stroke ends with the last measure played. */
+    private void theEnd(ObjectNode stroke) {
+        PlayedMeasure last = performance.measures().get(performance.measures().size() - 1);
+        MusicalTime end = performance.tune().measure(last.written()).length();
+        place(stroke, "until", last.pass(), new WrittenPlace(last.written(), end));
+    }
+
+    private static long perMille(int millilitres, Bellows bellows) {
+        return 1_000L * millilitres / bellows.comfortableMillilitres();
+    }
+
     private void describe(ObjectNode event, int pass, WrittenPlace place) {
-        ObjectNode at = event.putObject("at");
+        place(event, "at", pass, place);
+    }
+
+    private void place(ObjectNode event, String name, int pass, WrittenPlace place) {
+        ObjectNode at = event.putObject(name);
         at.put("pass", pass);
         at.put("measure", performance.tune().measure(place.measure()).number());
         at.put("beat", Places.beat(performance.tune().measure(place.measure()), place.offset()));

@@ -3,6 +3,7 @@ package org.mantice.plan;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.ButtonNames;
@@ -39,19 +40,19 @@ public sealed interface Lock {
         return pass().isEmpty() || pass().getAsInt() == passNumber;
     }
 
-    /** The lock in plain words, for messages. */
-    default String words() {
+    /**
+     * The lock in plain words, for messages.
+     *
+     * @param place a written place in words
+     */
+    default String words(Function<WrittenPlace, String> place) {
         String where = pass().isPresent() ? " in pass " + pass().getAsInt() : "";
         if (this instanceof Register register) return "register " + register.switchId() + where;
         if (this instanceof Octave octave) return "octave " + octave.octave() + where;
-        if (this instanceof Buttons buttons) return buttons.buttons().stream().map(ButtonNames::of).collect(Collectors.joining(" + ")) + at(buttons.place()) + where;
-        if (this instanceof Turn turn) return (turn.turn() ? "a turn" : "no turn") + at(turn.place()) + where;
+        if (this instanceof Buttons buttons) return buttons.buttons().stream().map(ButtonNames::of).collect(Collectors.joining(" + ")) + " at " + place.apply(buttons.place()) + where;
+        if (this instanceof Turn turn) return (turn.turn() ? "a turn" : "no turn") + " at " + place.apply(turn.place()) + where;
         if (this instanceof Finger finger)
-            return "finger " + finger.finger() + " on note " + (finger.note() + 1) + at(finger.place()) + where;
+            return "finger " + finger.finger() + " on note " + (finger.note() + 1) + " at " + place.apply(finger.place()) + where;
         throw new IllegalStateException("no words for " + this);
-    }
-
-    private static String at(WrittenPlace place) {
-        return " at written measure " + (place.measure() + 1) + ", offset " + place.offset();
     }
 }

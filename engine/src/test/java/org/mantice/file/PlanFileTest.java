@@ -147,6 +147,24 @@ class PlanFileTest {
     }
 
     @Test
+    void everyStrokeSaysWhereItEndsAndItsShareOfTheComfortableOpening() throws IOException {
+        JsonNode strokes = new ObjectMapper().readTree(file(plans().get(0)).bytes()).at("/plan/bellows/strokes");
+        int comfortable = planning.request().accordion().bellows().comfortableMillilitres();
+
+        assertThat(strokes.size()).isGreaterThan(1);
+        for (int i = 0; i < strokes.size(); i++) {
+            JsonNode stroke = strokes.get(i);
+            if (i + 1 < strokes.size()) assertThat(stroke.path("until")).isEqualTo(strokes.get(i + 1).path("at"));
+            assertThat(stroke.at("/until/pass").asInt()).isPositive();
+            assertThat(stroke.at("/until/measure").asText()).isNotBlank();
+            assertThat(stroke.path("startPerMilleOfComfortable").asLong(-1))
+                    .isEqualTo(stroke.path("startMillilitres").asLong() * 1_000 / comfortable);
+            assertThat(stroke.path("endPerMilleOfComfortable").asLong(-1))
+                    .isEqualTo(stroke.path("endMillilitres").asLong() * 1_000 / comfortable);
+        }
+    }
+
+    @Test
     void wrongValuesAreRefusedWithPointerAndLine() {
         String json = file(plans().get(0)).json();
         refused(json.replaceFirst("\"handPlace\" : (\\d+)", "\"handPlace\" : \"high\""), "/plan/rightHand/events/0/handPlace", "line");

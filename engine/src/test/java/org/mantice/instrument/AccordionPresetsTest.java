@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AccordionPresetsTest {
     @ParameterizedTest(name = "{0}: {1} keys, MIDI {2} to {3}")
     @CsvSource({
-        // 41 and 45 keys read in several places; the others from memory
+        // Sources: 41 keys, question-and-answer page askvity and harmonika.ba; 45 keys, several places; others from memory
         "beginner-26-key-12-bass, 26, 59, 84, 16, 12", "student-26-key-24-bass, 26, 59, 84, 16, 24",
         "student-26-key-48-bass, 26, 59, 84, 16, 48", "student-30-key-48-bass-six-rows, 30, 55, 84, 18, 48",
         "standard-34-key-60-bass, 34, 55, 88, 20, 60", "standard-34-key-72-bass, 34, 55, 88, 20, 72",
@@ -35,7 +35,10 @@ class AccordionPresetsTest {
                 .doesNotHaveDuplicates();
     }
 
-    /** 489 mm over 24 white keys; white keys of other instruments measure 19.6 to 20.5 mm. */
+    /**
+     * Sources: makers' and sellers' pages give 19.25 in (489 mm) for the 24 white keys of a full-size keyboard; players
+     * measured white keys of 19.6 to 20.5 mm.
+     */
     @Test
     void an_octave_of_a_full_size_keyboard_measures_142_6_mm() {
         assertThat(AccordionPresets.get("full-41-key-120-bass").treble().octaveMicrons() / 1_000.0)

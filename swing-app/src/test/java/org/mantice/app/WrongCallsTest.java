@@ -5,6 +5,8 @@ import static org.mantice.app.Calls.call;
 import static org.mantice.app.Calls.examples;
 import static org.mantice.app.Calls.tune;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -174,5 +176,55 @@ class WrongCallsTest {
         assertThat(answer.code()).isZero();
         assertThat(answer.err()).contains("broken.jar: is not a jar that can be read");
         assertThat(answer.out()).contains("best");
+    }
+
+    @Test
+    void instrumentWithoutBassAndTuneWithoutChordsAreSaidAndPlannedForTheRightHand() throws IOException {
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode profile = (ObjectNode) mapper.readTree(
+                examples().resolve("accordions/pims-26-key-48-bass.accordion.json").toFile());
+        ((ObjectNode) profile.path("bass")).put("columns", 0).put("firstColumn", 0).putArray("rows");
+        Path bare = folder.resolve("bare.accordion.json");
+        mapper.writeValue(bare.toFile(), profile);
+        Path plain = folder.resolve("plain.musicxml");
+        Files.writeString(plain, Files.readString(tune("five-steps-to-the-ferry"))
+                .replaceAll("(?s)<harmony.*?</harmony>", ""));
+
+        Answer withoutBass = call("plan", tune("five-steps-to-the-ferry"), "--accordion", bare);
+        Answer withoutChords = call("plan", plain);
+
+        assertThat(withoutBass.code()).as(withoutBass.err()).isZero();
+        assertThat(withoutBass.out())
+                .contains("The left hand is silent: the instrument has no bass side.", "best");
+        assertThat(withoutChords.code()).as(withoutChords.err()).isZero();
+        assertThat(withoutChords.out())
+                .contains("The left hand is silent: no chords and no bass are written.", "best");
+    }
+
+    @Test
+    void placesInMessagesAreCountedAsInTheCall() {
+        Answer fingers = call(
+                "plan", tune("lanterns-at-the-weir"), "--lock", "finger@3:1=1", "--lock", "octave=0",
+                "--lock", "finger@3:1=2");
+        Answer turns = call(
+                "plan", tune("lanterns-at-the-weir"), "--lock", "turn@3:1=yes", "--lock", "turn@3:1=no");
+
+        assertThat(fingers.code()).isEqualTo(1);
+        assertThat(fingers.out())
+                .contains("contradict", "finger 1 on note 1 at measure 3, beat 1", "finger 2 on note 1 at measure 3, beat 1")
+                .doesNotContain("octave");
+        assertThat(turns.out()).contains("a turn at measure 3, beat 1 and no turn at measure 3, beat 1");
+    }
+
+    @Test
+    void differencesNameThePlacesAsTheReaderCountsThem() {
+        call("plan", tune("lanterns-at-the-weir"), "--alternatives", 1, "--out", folder.resolve("1"));
+        call("plan", tune("lanterns-at-the-weir"), "--alternatives", 1, "--out", folder.resolve("2"), "--lock", "finger@0:3=2");
+        String name = "lanterns-at-the-weir.plan.json";
+
+        Answer compare = call("compare", folder.resolve("1").resolve(name), folder.resolve("2").resolve(name));
+
+        assertThat(compare.code()).as(compare.err()).isZero();
+        assertThat(compare.out()).contains("pass 1, measure 0, beat 3: finger ");
     }
 }

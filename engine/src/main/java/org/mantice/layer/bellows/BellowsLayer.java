@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
 import org.mantice.layer.Layer;
 import org.mantice.layer.Outcome;
+import org.mantice.layer.Places;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
 import org.mantice.layer.bellows.StrokeSolver.Solution;
@@ -154,7 +156,8 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
         List<Lock.Turn> core = Contradiction.among(turns, some -> isPossible(question, some))
                 .map(Contradiction::demands)
                 .orElse(turns);
-        String words = String.join(" and ", core.stream().map(Lock::words).toList());
+        Function<WrittenPlace, String> places = place -> Places.words(ground.performance.tune(), place);
+        String words = String.join(" and ", core.stream().map(lock -> lock.words(places)).toList());
         return new Outcome.Impossible<>(List.of(new Obstacle(
                 "locks-contradict",
                 core.size() == 1

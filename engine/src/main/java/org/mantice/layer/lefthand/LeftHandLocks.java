@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.mantice.layer.Places;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
 import org.mantice.search.Contradiction;
@@ -47,7 +48,7 @@ final class LeftHandLocks {
     }
 
     private Obstacle obstacle(List<Lock.Buttons> clash) {
-        String names = clash.stream().map(Lock.Buttons::words).collect(Collectors.joining("; "));
+        String names = clash.stream().map(this::words).collect(Collectors.joining("; "));
         String message = clash.size() > 1
                 ? "These locks contradict each other: " + names + "."
                 : "This lock cannot hold: " + names + ". "
@@ -58,8 +59,12 @@ final class LeftHandLocks {
                 "locks-contradict",
                 message,
                 clash.stream()
-                        .map(lock -> "Release the lock on " + lock.words() + ".")
+                        .map(lock -> "Release the lock on " + words(lock) + ".")
                         .toList());
+    }
+
+    private String words(Lock.Buttons lock) {
+        return lock.words(place -> Places.words(score.tune, place));
     }
 
     private boolean canHold(List<Lock.Buttons> some) {

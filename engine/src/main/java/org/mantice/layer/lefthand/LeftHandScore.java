@@ -10,10 +10,12 @@ import org.mantice.layer.Places;
 import org.mantice.layer.RuleBook;
 import org.mantice.performance.Performance;
 import org.mantice.player.Player;
+import org.mantice.tune.Tune;
 import org.mantice.tune.WrittenPlace;
 
 /** The stages of the left hand with their kept numbers; making it calls the rules. */
 final class LeftHandScore {
+    final Tune tune;
     final List<Stage> stages;
     final RuleTables tables;
     final MoveTime moveTime;
@@ -22,7 +24,8 @@ final class LeftHandScore {
 
     private final Map<WrittenPlace, List<Integer>> places = new HashMap<>();
 
-    private LeftHandScore(List<Stage> stages, RuleTables tables, MoveTime moveTime, List<String> remarks) {
+    private LeftHandScore(Tune tune, List<Stage> stages, RuleTables tables, MoveTime moveTime, List<String> remarks) {
+        this.tune = tune;
         this.stages = List.copyOf(stages);
         this.tables = tables;
         this.moveTime = moveTime;
@@ -37,10 +40,15 @@ final class LeftHandScore {
         RuleTables tables = new RuleTables(book, moveTime);
         if (accordion.bass().isAbsent())
             return new LeftHandScore(
-                    List.of(), tables, moveTime, List.of("The left hand is silent: the instrument has no bass side."));
+                    performance.tune(),
+                    List.of(),
+                    tables,
+                    moveTime,
+                    List.of("The left hand is silent: the instrument has no bass side."));
         List<Beat> beats = performance.bass().isEmpty() ? PatternBeats.of(performance) : StaffBeats.of(performance);
         if (beats.isEmpty())
             return new LeftHandScore(
+                    performance.tune(),
                     List.of(),
                     tables,
                     moveTime,
@@ -55,7 +63,8 @@ final class LeftHandScore {
             if (space.size() == 0) silent.add(where);
             else stages.add(stage(stages, beat, space, tables, spaces, where));
         }
-        return new LeftHandScore(stages, tables, moveTime, silent.isEmpty() ? List.of() : List.of(silence(silent)));
+        return new LeftHandScore(
+                performance.tune(), stages, tables, moveTime, silent.isEmpty() ? List.of() : List.of(silence(silent)));
     }
 
     private static String silence(List<String> where) {

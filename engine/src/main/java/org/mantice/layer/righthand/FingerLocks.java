@@ -45,7 +45,7 @@ final class FingerLocks {
                 .findFirst()
                 .map(lock -> new Obstacle(
                         "lock-without-note",
-                        "There is no such note to lock: " + lock.words() + ".",
+                        "There is no such note to lock: " + lock.words(music::words) + ".",
                         List.of("Free this lock.")));
     }
 

@@ -7,6 +7,7 @@ import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedNote;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.VariationPlan;
+import org.mantice.tune.WrittenPlace;
 
 /** The treble of a performance in the octave of each pass, moment by moment, as far as fingers are concerned. */
 final class HandMusic {
@@ -89,6 +90,10 @@ final class HandMusic {
 
     int pass(int index) {
         return performance.passOf(played(index));
+    }
+
+    String words(WrittenPlace place) {
+        return Places.words(performance.tune(), place);
     }
 
     String words(int index) {

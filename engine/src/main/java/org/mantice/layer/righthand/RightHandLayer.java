@@ -142,7 +142,7 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
                         locks, some -> graph.hasPath(fingerLocks().restriction(some)))
                 .orElseThrow()
                 .demands();
-        String words = String.join(" and ", core.stream().map(Lock.Finger::words).toList());
+        String words = String.join(" and ", core.stream().map(lock -> lock.words(music::words)).toList());
         return impossible(new Obstacle(
                 "locks-contradict",
                 core.size() == 1

@@ -120,7 +120,7 @@ public final class VariationLayer implements Layer<VariationPlan> {
                 Contradiction.among(own, locks -> paths(question, locks).feasible())
                         .orElseThrow()
                         .demands();
-        String locks = String.join(" and ", core.stream().map(Lock::words).toList());
+        String locks = String.join(" and ", core.stream().map(lock -> lock.words(WrittenPlace::toString)).toList());
         return impossible(new Obstacle(
                 "locks-contradict",
                 core.size() == 1

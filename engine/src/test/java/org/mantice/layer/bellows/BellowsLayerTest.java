@@ -355,7 +355,7 @@ class BellowsLayerTest {
 
         assertThat(outcome).isInstanceOfSatisfying(Outcome.Impossible.class, impossible -> assertThat(
                         impossible.obstacles().toString())
-                .contains("locks-contradict", "a turn at written measure 5", "no turn at written measure 5")
+                .contains("locks-contradict", "a turn at measure 5", "no turn at measure 5")
                 .doesNotContain("measure 3"));
     }
 

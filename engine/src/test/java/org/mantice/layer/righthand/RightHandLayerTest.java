@@ -143,8 +143,8 @@ class RightHandLayerTest {
 
         assertThat(found.code()).isEqualTo("locks-contradict");
         assertThat(found.message())
-                .contains("finger 4 on note 1 at written measure 3")
-                .contains("finger 2 on note 2 at written measure 3")
+                .contains("finger 4 on note 1 at measure 3")
+                .contains("finger 2 on note 2 at measure 3")
                 .doesNotContain("measure 1");
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ExplanationText;
 import org.mantice.file.PlanDocument;
@@ -13,6 +14,7 @@ import org.mantice.file.PlanFile;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.PlanDifference;
 import org.mantice.plugin.Packs;
+import org.mantice.tune.WrittenPlace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -46,7 +48,8 @@ final class CompareCommand implements Callable<Integer> {
         out.println("second " + second + ": " + theirs.plan().label() + ", cost " + ComparisonText.cost(theirs.cost()));
         List<PlanDifference> differences = PlanDifference.between(mine.plan(), theirs.plan());
         out.println(differences.size() + (differences.size() == 1 ? " decision differs" : " decisions differ"));
-        for (PlanDifference difference : differences) out.println("  " + words(difference));
+        Function<WrittenPlace, String> places = PlannedTune.places(first, mine);
+        for (PlanDifference difference : differences) out.println("  " + words(difference, places));
         Explanation costs = theirs.explanation().minus(mine.explanation());
         if (costs.children().isEmpty()) return ManticeCommand.DONE;
         out.println("what the second costs more (less where negative):");
@@ -55,9 +58,8 @@ final class CompareCommand implements Callable<Integer> {
         return ManticeCommand.DONE;
     }
 
-    private static String words(PlanDifference difference) {
-        return "pass " + difference.pass() + ", written measure " + (difference.place().measure() + 1) + ", offset "
-                + difference.place().offset() + ": "
+    private static String words(PlanDifference difference, Function<WrittenPlace, String> places) {
+        return "pass " + difference.pass() + ", " + places.apply(difference.place()) + ": "
                 + difference.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " "
                 + difference.first().orElse("—") + " | " + difference.second().orElse("—");
     }

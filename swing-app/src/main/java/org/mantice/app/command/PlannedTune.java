@@ -3,14 +3,17 @@ package org.mantice.app.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 import org.mantice.PlanRequest;
 import org.mantice.Planner;
 import org.mantice.Planning;
 import org.mantice.file.PlanDocument;
+import org.mantice.layer.Places;
 import org.mantice.plugin.Packs;
 import org.mantice.reading.ReadOptions;
 import org.mantice.reading.ReadTune;
 import org.mantice.reading.TuneReader;
+import org.mantice.tune.WrittenPlace;
 
 /** Finds the tune of a plan file again and sets up the planning as it was. */
 final class PlannedTune {
@@ -27,11 +30,26 @@ final class PlannedTune {
         return Optional.empty();
     }
 
-    /** @throws IllegalArgumentException if the file is no longer what was planned, or a rule it was planned with is not here */
-    static Planning planning(Path tune, PlanDocument document, Packs packs) {
+    /** Written places in words as the reader counts them; by index where the tune is not there any more. */
+    static Function<WrittenPlace, String> places(Path planFile, PlanDocument document) {
+        Optional<ReadTune> read = find(planFile, document)
+                .map(file -> read(file, document))
+                .filter(tune -> tune.fingerprint().equals(document.tune().sha256()));
+        return read.<Function<WrittenPlace, String>>map(tune -> place -> Places.words(tune.tune(), place))
+                .orElse(place -> "written measure " + (place.measure() + 1) + ", offset " + place.offset());
+    }
+
+    private static ReadTune read(Path tune, PlanDocument document) {
         String part = document.tune().part();
-        ReadTune read =
-                new TuneReader().read(tune, part.isEmpty() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part));
+        return new TuneReader().read(tune, part.isEmpty() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part));
+    }
+
+    /**
+     * @throws IllegalArgumentException if the file is no longer what was planned, or a rule that the plan was made with
+     *     is not here
+     */
+    static Planning planning(Path tune, PlanDocument document, Packs packs) {
+        ReadTune read = read(tune, document);
         if (!read.fingerprint().equals(document.tune().sha256()))
             throw new IllegalArgumentException(
                     "the tune " + tune + " is not as it was when it was planned: its fingerprint differs");
