@@ -115,7 +115,7 @@ public final class Benchmarks {
             }
     }
 
-    private static String processor() throws IOException {
+    static String processor() throws IOException {
         Path info = Path.of("/proc/cpuinfo");
         if (!Files.isReadable(info)) return System.getProperty("os.arch");
         try (var lines = Files.lines(info)) {
