@@ -129,6 +129,8 @@ final class StrokeFigures {
             case SECTION -> words.add("section");
             case PHRASE -> words.add("phrase mark");
             case BREATH -> words.add("breath");
+            case STOP -> words.add("end of a sentence");
+            case COMMA -> words.add("comma in the words");
             case NONE -> {}
         }
         if (place.turnsInRest()) words.add("rest of " + place.restMillis() + " ms");
