@@ -79,11 +79,13 @@ final class AlternativeSearch {
     private List<Supplier<Optional<Plan>>> candidates() {
         List<Supplier<Optional<Plan>>> candidates = new ArrayList<>();
         candidates.add(() -> bellows("other turns", apart(bellowsLayer(), best.bellows(), distance(best.bellows()))));
-        candidates.add(() -> rightHand("other fingers", apart(rightLayer(), best.rightHand(), distance(best.rightHand()))));
+        candidates.add(
+                () -> rightHand("other fingers", apart(rightLayer(), best.rightHand(), distance(best.rightHand()))));
         candidates.add(() -> leftHand("other buttons", apart(leftLayer(), best.leftHand(), distance(best.leftHand()))));
-        candidates.add(() -> variation("other registers", apart(planning.layers().variation(), best.variation(), 1)));
-        List<RuleSet> order = List.of(
-                RuleSet.BELLOWS_POLICY, RuleSet.FINGERING_SPAN, RuleSet.JUMP_COST, RuleSet.REPEAT_VARIATION);
+        candidates.add(
+                () -> variation("other registers", apart(planning.layers().variation(), best.variation(), 1)));
+        List<RuleSet> order =
+                List.of(RuleSet.BELLOWS_POLICY, RuleSet.FINGERING_SPAN, RuleSet.JUMP_COST, RuleSet.REPEAT_VARIATION);
         int most = order.stream().mapToInt(set -> leanings(set).size()).max().orElse(0);
         for (int round = 0; round < most; round++)
             for (RuleSet set : order)
@@ -107,7 +109,8 @@ final class AlternativeSearch {
             case BELLOWS_POLICY -> bellows(leaning.id(), bellowsLayer().best(leant));
             case FINGERING_SPAN -> rightHand(leaning.id(), rightLayer().best(leant));
             case JUMP_COST -> leftHand(leaning.id(), leftLayer().best(leant));
-            case REPEAT_VARIATION -> variation(leaning.id(), planning.layers().variation().best(leant));
+            case REPEAT_VARIATION ->
+                variation(leaning.id(), planning.layers().variation().best(leant));
         };
     }
 
@@ -128,13 +131,15 @@ final class AlternativeSearch {
     }
 
     private Optional<Plan> bellows(String label, Outcome<BellowsPlan> outcome) {
-        return plans(outcome).map(plans -> new Plan(
-                label, plans.proven(), best.variation(), best.leftHand(), plans.best(), best.rightHand()));
+        return plans(outcome)
+                .map(plans -> new Plan(
+                        label, plans.proven(), best.variation(), best.leftHand(), plans.best(), best.rightHand()));
     }
 
     private Optional<Plan> rightHand(String label, Outcome<RightHandPlan> outcome) {
-        return plans(outcome).map(plans ->
-                new Plan(label, plans.proven(), best.variation(), best.leftHand(), best.bellows(), plans.best()));
+        return plans(outcome)
+                .map(plans -> new Plan(
+                        label, plans.proven(), best.variation(), best.leftHand(), best.bellows(), plans.best()));
     }
 
     private Optional<Plan> leftHand(String label, Outcome<LeftHandPlan> outcome) {
@@ -149,7 +154,6 @@ final class AlternativeSearch {
     private static <P extends LayerPlan> Optional<Outcome.Found<P>> plans(Outcome<P> outcome) {
         return outcome instanceof Outcome.Found<P> plans ? Optional.of(plans) : Optional.empty();
     }
-
 
     /** A tenth of the layer's decisions, at least two and at most eight. */
     private static int distance(LayerPlan plan) {
@@ -167,7 +171,8 @@ final class AlternativeSearch {
             LayerPlan mine = one.layers().get(layer);
             LayerPlan theirs = other.layers().get(layer);
             Set<Object> shared = new HashSet<>(theirs.decisions());
-            long different = mine.decisions().stream().filter(d -> !shared.contains(d)).count();
+            long different =
+                    mine.decisions().stream().filter(d -> !shared.contains(d)).count();
             if (different >= distance(theirs)) return true;
         }
         return false;

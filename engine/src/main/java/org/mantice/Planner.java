@@ -44,7 +44,8 @@ public final class Planner {
      * @param cancelled asked now and then; once true, {@link java.util.concurrent.CancellationException} is thrown
      */
     public Alternatives plan(PlanRequest request, Consumer<Plan> found, BooleanSupplier cancelled) {
-        return prepare(request).alternatives(request.player().taste(), request.locks(), request.alternatives(), found, cancelled);
+        return prepare(request)
+                .alternatives(request.player().taste(), request.locks(), request.alternatives(), found, cancelled);
     }
 
     /** Reads the request once, so that many questions can be asked of it. */

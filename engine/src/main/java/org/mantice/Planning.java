@@ -83,7 +83,8 @@ public final class Planning {
         boolean first = true;
         for (VariationPlan variation : ((Outcome.Found<VariationPlan>) registers).plans()) {
             List<Obstacle> here = new ArrayList<>();
-            Optional<Plan> best = complete(first ? "best" : "best that can be played", variation, single(question), here);
+            Optional<Plan> best =
+                    complete(first ? "best" : "best that can be played", variation, single(question), here);
             if (best.isPresent()) {
                 found.accept(best.get());
                 return new AlternativeSearch(this, single(question), best.get(), found).upTo(count);
@@ -177,12 +178,14 @@ public final class Planning {
     }
 
     /** What else was possible at a place in a pass, given the plan's earlier layers; best first. */
-    public List<Choice> choicesAt(Plan plan, RuleSet layer, Taste taste, List<Lock> locks, int pass, WrittenPlace place) {
+    public List<Choice> choicesAt(
+            Plan plan, RuleSet layer, Taste taste, List<Lock> locks, int pass, WrittenPlace place) {
         Question question = new Question(taste, locks, 1, () -> false);
         return switch (layer) {
             case REPEAT_VARIATION -> layers.variation().choicesAt(question, pass, place);
             case JUMP_COST -> layers.leftHand(plan.variation()).choicesAt(question, pass, place);
-            case BELLOWS_POLICY -> layers.bellows(plan.variation(), plan.leftHand()).choicesAt(question, pass, place);
+            case BELLOWS_POLICY ->
+                layers.bellows(plan.variation(), plan.leftHand()).choicesAt(question, pass, place);
             case FINGERING_SPAN -> layers.rightHand(plan.variation()).choicesAt(question, pass, place);
         };
     }

@@ -49,7 +49,9 @@ final class PlanningLayers {
 
     /** Only octaves concern the right hand. */
     RightHandLayer rightHand(VariationPlan registers) {
-        List<Integer> octaves = registers.passes().stream().map(VariationPlan.PassDecision::octave).toList();
+        List<Integer> octaves = registers.passes().stream()
+                .map(VariationPlan.PassDecision::octave)
+                .toList();
         return kept(rightHands, octaves, key -> new RightHandLayer(performance, registers, accordion, player, book));
     }
 

@@ -59,10 +59,10 @@ final class Remedies {
     }
 
     private Optional<String> lighterRegister(int pass) {
-        List<RegisterSwitch> switches =
-                planning.request().accordion().treble().switches();
+        List<RegisterSwitch> switches = planning.request().accordion().treble().switches();
         int reeds = switches.stream()
-                .filter(register -> register.id().equals(plan.variation().pass(pass).switchId()))
+                .filter(register ->
+                        register.id().equals(plan.variation().pass(pass).switchId()))
                 .mapToInt(RegisterSwitch::reedsPerKey)
                 .findFirst()
                 .orElse(0);
@@ -73,7 +73,8 @@ final class Remedies {
                 locked.add(new Lock.Register(OptionalInt.of(pass), register.id()));
                 Optional<Plan> lighter = best(planning, locked);
                 if (lighter.isPresent() && count(lighter.get()) < count(plan))
-                    return Optional.of("Take " + register.name() + " in pass " + pass + ": " + left(lighter.get()) + ".");
+                    return Optional.of(
+                            "Take " + register.name() + " in pass " + pass + ": " + left(lighter.get()) + ".");
             }
         return Optional.empty();
     }
@@ -94,15 +95,18 @@ final class Remedies {
                     s.transposition());
             Optional<Plan> quick = best(with(faster), locks);
             if (quick.isPresent() && count(quick.get()) < count(plan))
-                return Optional.of("Play at " + BigDecimal.valueOf(milli, 3).stripTrailingZeros().toPlainString()
-                        + " beats a minute: " + left(quick.get()) + ".");
+                return Optional.of("Play at "
+                        + BigDecimal.valueOf(milli, 3).stripTrailingZeros().toPlainString() + " beats a minute: "
+                        + left(quick.get()) + ".");
         }
         return Optional.empty();
     }
 
     private Optional<String> softer() {
         Settings s = planning.request().settings();
-        for (int step = s.loudness().ordinal() - 1; step >= 0 && step >= s.loudness().ordinal() - 2; step--) {
+        for (int step = s.loudness().ordinal() - 1;
+                step >= 0 && step >= s.loudness().ordinal() - 2;
+                step--) {
             Loudness loudness = Loudness.values()[step];
             Settings soft = new Settings(
                     s.tempo(),

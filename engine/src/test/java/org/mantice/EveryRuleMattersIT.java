@@ -33,8 +33,8 @@ import org.mantice.tune.Tune;
  */
 class EveryRuleMattersIT {
     /** The layers in the order of a plan. */
-    private static final List<RuleSet> LAYERS = List.of(
-            RuleSet.REPEAT_VARIATION, RuleSet.JUMP_COST, RuleSet.BELLOWS_POLICY, RuleSet.FINGERING_SPAN);
+    private static final List<RuleSet> LAYERS =
+            List.of(RuleSet.REPEAT_VARIATION, RuleSet.JUMP_COST, RuleSet.BELLOWS_POLICY, RuleSet.FINGERING_SPAN);
 
     private final Planner planner = new Planner(Packs.ofClassPath().providers());
 
@@ -60,7 +60,9 @@ class EveryRuleMattersIT {
             }
 
         matters.stream().sorted().forEach(System.out::println);
-        assertThat(idle.keySet()).as("rules without which every example is planned alike").isEmpty();
+        assertThat(idle.keySet())
+                .as("rules without which every example is planned alike")
+                .isEmpty();
     }
 
     /** @param times through; as assumed where empty */
@@ -86,7 +88,8 @@ class EveryRuleMattersIT {
         for (String preset : List.of("beginner-26-key-12-bass", "worn-37-key-80-bass", "standard-37-key-96-bass"))
             for (int times : new int[] {1, 2})
                 scenes.add(new Scene(
-                        new Pair(AccordionPresets.get(preset), PlayerPresets.get("small-hand")), OptionalInt.of(times)));
+                        new Pair(AccordionPresets.get(preset), PlayerPresets.get("small-hand")),
+                        OptionalInt.of(times)));
         return scenes;
     }
 
@@ -112,17 +115,21 @@ class EveryRuleMattersIT {
         Set<Explanation> places = new TreeSet<>((a, b) -> a.place().compareTo(b.place()));
         places.addAll(here.children());
         places.addAll(there.children());
-        assertThat(places).as("%s is named with a place", id).isNotEmpty().allMatch(place -> !place.facts().isEmpty());
+        assertThat(places).as("%s is named with a place", id).isNotEmpty().allMatch(place -> !place.facts()
+                .isEmpty());
         return true;
     }
 
     private static boolean earlierAlike(Plan one, Plan other, int layer) {
-        for (int i = 0; i < layer; i++) if (!one.layers().get(i).equals(other.layers().get(i))) return false;
+        for (int i = 0; i < layer; i++)
+            if (!one.layers().get(i).equals(other.layers().get(i))) return false;
         return true;
     }
 
     private static long bans(LayerPlan plan, String id) {
-        return plan.concessions().stream().filter(ban -> ban.ruleId().equals(id)).count();
+        return plan.concessions().stream()
+                .filter(ban -> ban.ruleId().equals(id))
+                .count();
     }
 
     private static Explanation ruleOf(Explanation plan, int layer, String id) {

@@ -69,7 +69,9 @@ class JointOptimumTest {
                 gap,
                 100.0 * gap / Math.max(1, composed.cost(Taste.PLAIN)));
         assertThat(joint.combinations).isPositive();
-        assertThat(joint.metComposed).as("the composed plan is among the combinations").isTrue();
+        assertThat(joint.metComposed)
+                .as("the composed plan is among the combinations")
+                .isTrue();
         assertThat(gap).isNotNegative();
     }
 
@@ -90,7 +92,8 @@ class JointOptimumTest {
             List<VariationPlan> registers = plans(planning.layers().variation().best(asking(REGISTERS)));
             proven = registers.size() < REGISTERS;
             for (VariationPlan variation : registers) {
-                List<RightHandPlan> right = plans(planning.layers().rightHand(variation).best(asking(1)));
+                List<RightHandPlan> right =
+                        plans(planning.layers().rightHand(variation).best(asking(1)));
                 if (right.isEmpty()) continue;
                 long fixed = variation.cost(Taste.PLAIN) + right.get(0).cost(Taste.PLAIN);
                 if (fixed < best && right.get(0).concessions().isEmpty()) lefts(variation, fixed);
@@ -98,13 +101,15 @@ class JointOptimumTest {
         }
 
         private void lefts(VariationPlan variation, long fixed) {
-            List<LeftHandPlan> lefts = plans(planning.layers().leftHand(variation).best(asking(LEFT_HANDS)));
+            List<LeftHandPlan> lefts =
+                    plans(planning.layers().leftHand(variation).best(asking(LEFT_HANDS)));
             for (LeftHandPlan left : lefts) {
                 long sofar = fixed + left.cost(Taste.PLAIN);
                 if (sofar >= best) return;
                 if (!left.concessions().isEmpty()) continue;
                 combinations++;
-                for (BellowsPlan bellows : plans(planning.layers().bellows(variation, left).best(asking(1)))) {
+                for (BellowsPlan bellows :
+                        plans(planning.layers().bellows(variation, left).best(asking(1)))) {
                     if (!bellows.concessions().isEmpty()) continue;
                     long whole = sofar + bellows.cost(Taste.PLAIN);
                     metComposed |= whole == composed;

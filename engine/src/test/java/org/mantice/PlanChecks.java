@@ -89,7 +89,8 @@ final class PlanChecks {
         for (int i = 1; i < strokes.size(); i++) {
             long turn = strokes.get(i).startMicros();
             if (sounds().stream().anyMatch(sound -> sound.from() < turn && turn < sound.to()))
-                inside.add("pass " + strokes.get(i).pass() + " " + strokes.get(i).place());
+                inside.add(
+                        "pass " + strokes.get(i).pass() + " " + strokes.get(i).place());
         }
         List<String> flagged = new ArrayList<>();
         for (Concession concession : bellows.concessions())
@@ -98,7 +99,8 @@ final class PlanChecks {
         Collections.sort(inside);
         Collections.sort(flagged);
         assertThat(inside).as("turns inside held notes").isEqualTo(flagged);
-        if (!inside.isEmpty()) assertThat(planning.request().player().mayTurnInHeldNote()).isTrue();
+        if (!inside.isEmpty())
+            assertThat(planning.request().player().mayTurnInHeldNote()).isTrue();
     }
 
     /** A key from its onset until it is let go, however many moments it is held through. */
@@ -139,8 +141,10 @@ final class PlanChecks {
             boolean out = stroke.direction() == BellowsPlan.Direction.OUT;
             assertThat(stroke.startMillilitres()).isBetween(0, full);
             assertThat(stroke.endMillilitres()).isBetween(0, full);
-            assertThat(stroke.endMillilitres() >= stroke.startMillilitres() || !out).isTrue();
-            assertThat(stroke.endMillilitres() <= stroke.startMillilitres() || out).isTrue();
+            assertThat(stroke.endMillilitres() >= stroke.startMillilitres() || !out)
+                    .isTrue();
+            assertThat(stroke.endMillilitres() <= stroke.startMillilitres() || out)
+                    .isTrue();
             signed += out ? stroke.airMillilitres() : -stroke.airMillilitres();
             if (i > 0) {
                 BellowsPlan.Stroke before = strokes.get(i - 1);
@@ -150,8 +154,7 @@ final class PlanChecks {
             }
         }
         BellowsPlan.Stroke last = strokes.get(strokes.size() - 1);
-        assertThat(signed)
-                .isEqualTo(last.endMillilitres() - strokes.get(0).startMillilitres());
+        assertThat(signed).isEqualTo(last.endMillilitres() - strokes.get(0).startMillilitres());
         assertThat(strokes.get(0).startMicros()).isZero();
         assertThat(last.endMicros()).isEqualTo(performance.endMicros());
     }

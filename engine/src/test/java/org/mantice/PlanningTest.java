@@ -50,14 +50,16 @@ class PlanningTest {
         assertThat(plans).extracting(plan -> plan.cost(Taste.PLAIN)).isSorted();
         assertThat(plans).allMatch(plan -> plan.cost(Taste.PLAIN) <= best + Math.max(best / 10, 4_000_000));
         for (Plan one : plans)
-            for (Plan other : plans) if (one != other) assertThat(differsEnough(one, other)).isTrue();
+            for (Plan other : plans)
+                if (one != other) assertThat(differsEnough(one, other)).isTrue();
     }
 
     private static boolean differsEnough(Plan one, Plan other) {
         for (int layer = 0; layer < 4; layer++) {
             Set<Object> theirs = new HashSet<>(other.layers().get(layer).decisions());
             LayerPlan mine = one.layers().get(layer);
-            long different = mine.decisions().stream().filter(d -> !theirs.contains(d)).count();
+            long different =
+                    mine.decisions().stream().filter(d -> !theirs.contains(d)).count();
             if (different >= (layer == 0 ? 1 : 2)) return true;
         }
         return false;
@@ -71,8 +73,10 @@ class PlanningTest {
         Alternatives answer = planning.alternatives(Taste.PLAIN, List.of(), 5, told::add, () -> false);
 
         List<Plan> plans = ((Alternatives.Found) answer).plans();
-        assertThat(told).extracting(Plan::decisions).containsExactlyInAnyOrderElementsOf(
-                plans.stream().map(Plan::decisions).toList());
+        assertThat(told)
+                .extracting(Plan::decisions)
+                .containsExactlyInAnyOrderElementsOf(
+                        plans.stream().map(Plan::decisions).toList());
         assertThat(told.get(0).label()).isEqualTo("best");
     }
 
@@ -132,12 +136,16 @@ class PlanningTest {
                     held,
                     AccordionPresets.get("student-26-key-48-bass"),
                     PlayerPresets.get("medium-hand"),
-                    SettingsBuilder.of(held).beatsPerMinute(tempo).timesThrough(1).build(),
+                    SettingsBuilder.of(held)
+                            .beatsPerMinute(tempo)
+                            .timesThrough(1)
+                            .build(),
                     List.of(),
                     1));
             if (!(planning.best(Taste.PLAIN, List.of()) instanceof Alternatives.Found answer)) continue;
             if (answer.best().bellows().concessions().isEmpty()) {
-                assertThat(planning.remedies(answer.best(), Taste.PLAIN, List.of())).isEmpty();
+                assertThat(planning.remedies(answer.best(), Taste.PLAIN, List.of()))
+                        .isEmpty();
                 continue;
             }
 
@@ -150,7 +158,8 @@ class PlanningTest {
     }
 
     private static List<Plan> found(Planning planning, int count) {
-        return ((Alternatives.Found) planning.alternatives(Taste.PLAIN, List.of(), count, plan -> {}, () -> false)).plans();
+        return ((Alternatives.Found) planning.alternatives(Taste.PLAIN, List.of(), count, plan -> {}, () -> false))
+                .plans();
     }
 
     private static Planning planning(Tune tune, String accordion) {

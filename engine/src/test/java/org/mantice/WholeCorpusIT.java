@@ -59,8 +59,8 @@ class WholeCorpusIT {
     }
 
     private void plan(String name, Tune tune, Pair pair, Counts counts) {
-        PlanRequest request = new PlanRequest(
-                tune, pair.accordion(), pair.player(), SettingsBuilder.assumed(tune), List.of(), 1);
+        PlanRequest request =
+                new PlanRequest(tune, pair.accordion(), pair.player(), SettingsBuilder.assumed(tune), List.of(), 1);
         String where = name + " on " + pair.accordion().id();
         try {
             Planning planning = planner.prepare(request);
@@ -89,7 +89,8 @@ class WholeCorpusIT {
             if (!plan.provenBest()) notProven++;
             if (plan.concessions().isEmpty()) within++;
             TreeSet<String> kinds = new TreeSet<>();
-            for (Concession concession : plan.concessions()) kinds.add(concession.what().name());
+            for (Concession concession : plan.concessions())
+                kinds.add(concession.what().name());
             kinds.forEach(kind -> gaveWay.merge(kind, 1, Integer::sum));
         }
 

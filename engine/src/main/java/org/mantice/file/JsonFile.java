@@ -175,7 +175,9 @@ final class JsonFile {
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            MAPPER.writer(printer).without(JsonGenerator.Feature.AUTO_CLOSE_TARGET).writeValue(out, node);
+            MAPPER.writer(printer)
+                    .without(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                    .writeValue(out, node);
             out.write('\n');
             return out.toByteArray();
         } catch (IOException e) {

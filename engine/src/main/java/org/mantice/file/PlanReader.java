@@ -3,8 +3,8 @@ package org.mantice.file;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Arrays;
 import java.util.List;
 import org.mantice.file.JsonFileException.Reason;
@@ -61,7 +61,9 @@ final class PlanReader {
     private static String allowed(MismatchedInputException wrong, JsonMappingException e) {
         Class<?> type = wrong.getTargetType();
         if (type.isEnum())
-            return String.join(", ", Arrays.stream(type.getEnumConstants()).map(String::valueOf).toList());
+            return String.join(
+                    ", ",
+                    Arrays.stream(type.getEnumConstants()).map(String::valueOf).toList());
         if (type == boolean.class || type == Boolean.class) return "true or false";
         if (type == String.class) return "a text";
         if (type.isPrimitive() || Number.class.isAssignableFrom(type)) return "a whole number";

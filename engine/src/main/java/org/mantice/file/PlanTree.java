@@ -68,7 +68,12 @@ final class PlanTree {
             BellowsPlan.Stroke stroke = strokes.get(i);
             ObjectNode node = (ObjectNode) tree.at("/bellows/strokes").get(i);
             describe(node, stroke.pass(), stroke.place());
-            if (i + 1 < strokes.size()) place(node, "until", strokes.get(i + 1).pass(), strokes.get(i + 1).place());
+            if (i + 1 < strokes.size())
+                place(
+                        node,
+                        "until",
+                        strokes.get(i + 1).pass(),
+                        strokes.get(i + 1).place());
             else theEnd(node);
             node.put("startPerMilleOfComfortable", perMille(stroke.startMillilitres(), bellows));
             node.put("endPerMilleOfComfortable", perMille(stroke.endMillilitres(), bellows));

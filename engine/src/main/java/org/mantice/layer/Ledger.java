@@ -21,8 +21,7 @@ public final class Ledger {
     /** @param cost millipoints, or {@link Rule#BAN} for a ban that gave way */
     public void add(Rule<?> rule, long cost, int pass, WrittenPlace place) {
         String id = rule.info().id();
-        if (cost == Rule.BAN)
-            concede(new Concession(rule.info().banGivesWay().orElseThrow(), id, pass, place));
+        if (cost == Rule.BAN) concede(new Concession(rule.info().banGivesWay().orElseThrow(), id, pass, place));
         else costs.merge(id, cost, Math::addExact);
     }
 

@@ -27,8 +27,7 @@ public final class Pricing {
             return cost;
         }
         if (cost < 0 || cost > Integer.MAX_VALUE)
-            throw new RuleFailureException(
-                    id, place, "gave the cost " + cost + "; allowed: 0 to " + Integer.MAX_VALUE);
+            throw new RuleFailureException(id, place, "gave the cost " + cost + "; allowed: 0 to " + Integer.MAX_VALUE);
         return cost;
     }
 
@@ -40,8 +39,7 @@ public final class Pricing {
     public static <S extends Step> long withoutBan(Rule<S> rule, S step, String place) {
         long cost = cost(rule, step, place);
         if (cost == Rule.BAN)
-            throw new RuleFailureException(
-                    rule.info().id(), place, "bans, which is not allowed here; allowed: a cost");
+            throw new RuleFailureException(rule.info().id(), place, "bans, which is not allowed here; allowed: a cost");
         return cost;
     }
 

@@ -42,7 +42,9 @@ public final class RuleBook {
                 if (!rule.info().ruleSet().reaches().contains(rule.reach()))
                     throw new IllegalArgumentException("reach of rule " + id + " is "
                             + rule.reach().getSimpleName() + "; allowed: "
-                            + rule.info().ruleSet().reaches().stream().map(Class::getSimpleName).toList());
+                            + rule.info().ruleSet().reaches().stream()
+                                    .map(Class::getSimpleName)
+                                    .toList());
                 entries.add(new Entry(provider, rule));
             }
         }

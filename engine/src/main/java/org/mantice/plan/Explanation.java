@@ -66,7 +66,11 @@ public record Explanation(String key, String place, long cost, List<Fact> facts,
 
     public Explanation negated() {
         return new Explanation(
-                key, place, Math.negateExact(cost), facts, children.stream().map(Explanation::negated).toList());
+                key,
+                place,
+                Math.negateExact(cost),
+                facts,
+                children.stream().map(Explanation::negated).toList());
     }
 
     private static Map<String, Explanation> byIdentity(List<Explanation> nodes) {

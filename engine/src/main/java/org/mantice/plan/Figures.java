@@ -66,7 +66,9 @@ public record Figures(
                 plan.rightHand().positionChanges(),
                 widestReach(plan.rightHand().events()),
                 awkwardFingers(plan.rightHand().events()),
-                (int) jumps(plan).filter(event -> event.jump() == LeftHandPlan.Jump.LARGE).count(),
+                (int) jumps(plan)
+                        .filter(event -> event.jump() == LeftHandPlan.Jump.LARGE)
+                        .count(),
                 jumps(plan).min(Comparator.comparingLong(event -> event.availableMillis() - event.jumpMillis())),
                 onceAChord(plan.leftHand(), LeftHandPlan.Event::missing),
                 onceAChord(plan.leftHand(), LeftHandPlan.Event::foreign),
@@ -93,7 +95,9 @@ public record Figures(
         int count = 0;
         int next = 0;
         List<TrebleMoment> treble = performance.treble();
-        for (BellowsPlan.Stroke stroke : bellows.strokes().subList(Math.min(1, bellows.strokes().size()), bellows.strokes().size())) {
+        for (BellowsPlan.Stroke stroke : bellows.strokes()
+                .subList(
+                        Math.min(1, bellows.strokes().size()), bellows.strokes().size())) {
             while (next < treble.size() && treble.get(next).onset().isBefore(stroke.onset())) next++;
             if (next == 0) continue;
             TrebleMoment before = treble.get(next - 1);
@@ -106,8 +110,10 @@ public record Figures(
     private static int unevenStrokes(List<BellowsPlan.Stroke> strokes) {
         int count = 0;
         for (int i = 1; i + 1 < strokes.size(); i++) {
-            boolean likeBefore = strokes.get(i).length().equals(strokes.get(i - 1).length());
-            boolean likeAfter = strokes.get(i).length().equals(strokes.get(i + 1).length());
+            boolean likeBefore =
+                    strokes.get(i).length().equals(strokes.get(i - 1).length());
+            boolean likeAfter =
+                    strokes.get(i).length().equals(strokes.get(i + 1).length());
             if (!likeBefore && !likeAfter) count++;
         }
         return count;

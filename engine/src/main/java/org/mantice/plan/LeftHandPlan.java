@@ -76,8 +76,8 @@ public record LeftHandPlan(List<Event> events, SortedMap<String, Long> costByRul
     @Override
     public List<Decision> decisions() {
         return events.stream()
-                .map(event -> new Decision(
-                        Decision.Kind.BUTTONS, event.pass(), event.place(), 0, name(event.buttons())))
+                .map(event ->
+                        new Decision(Decision.Kind.BUTTONS, event.pass(), event.place(), 0, name(event.buttons())))
                 .toList();
     }
 

@@ -32,7 +32,8 @@ public sealed interface Lock {
     /** The finger on a note of the event at a written place; note 0 is the lowest. */
     record Finger(OptionalInt pass, WrittenPlace place, int note, int finger) implements Lock {
         public Finger {
-            if (finger < 1 || finger > 5) throw new IllegalArgumentException("finger is " + finger + "; allowed: 1 to 5");
+            if (finger < 1 || finger > 5)
+                throw new IllegalArgumentException("finger is " + finger + "; allowed: 1 to 5");
         }
     }
 
@@ -49,10 +50,14 @@ public sealed interface Lock {
         String where = pass().isPresent() ? " in pass " + pass().getAsInt() : "";
         if (this instanceof Register register) return "register " + register.switchId() + where;
         if (this instanceof Octave octave) return "octave " + octave.octave() + where;
-        if (this instanceof Buttons buttons) return buttons.buttons().stream().map(ButtonNames::of).collect(Collectors.joining(" + ")) + " at " + place.apply(buttons.place()) + where;
-        if (this instanceof Turn turn) return (turn.turn() ? "a turn" : "no turn") + " at " + place.apply(turn.place()) + where;
+        if (this instanceof Buttons buttons)
+            return buttons.buttons().stream().map(ButtonNames::of).collect(Collectors.joining(" + ")) + " at "
+                    + place.apply(buttons.place()) + where;
+        if (this instanceof Turn turn)
+            return (turn.turn() ? "a turn" : "no turn") + " at " + place.apply(turn.place()) + where;
         if (this instanceof Finger finger)
-            return "finger " + finger.finger() + " on note " + (finger.note() + 1) + " at " + place.apply(finger.place()) + where;
+            return "finger " + finger.finger() + " on note " + (finger.note() + 1) + " at "
+                    + place.apply(finger.place()) + where;
         throw new IllegalStateException("no words for " + this);
     }
 }

@@ -60,7 +60,10 @@ public final class Packs {
      */
     public static Packs of(Optional<Path> folder) {
         Packs found = new Packs();
-        found.take(ServiceLoader.load(RuleProvider.class, RuleProvider.class.getClassLoader()), CLASS_PATH, provider -> true);
+        found.take(
+                ServiceLoader.load(RuleProvider.class, RuleProvider.class.getClassLoader()),
+                CLASS_PATH,
+                provider -> true);
         folder.ifPresent(found::takeJars);
         return found;
     }
@@ -97,10 +100,7 @@ public final class Packs {
             // Stays open for as long as the rules are used: their classes are loaded on demand.
             URLClassLoader loader =
                     new URLClassLoader("pack:" + name, new URL[] {jar.toUri().toURL()}, new RuleAuthorsView());
-            take(
-                    ServiceLoader.load(RuleProvider.class, loader),
-                    name,
-                    provider -> provider.getClassLoader() == loader);
+            take(ServiceLoader.load(RuleProvider.class, loader), name, provider -> provider.getClassLoader() == loader);
         } catch (IOException e) {
             problems.add(new Problem(name, "is not a jar that can be read: " + e.getMessage()));
         }
@@ -141,7 +141,9 @@ public final class Packs {
             if (!info.ruleSet().reaches().contains(rule.reach()))
                 throw new IllegalArgumentException("reach of rule " + info.id() + " is "
                         + rule.reach().getSimpleName() + "; allowed: "
-                        + info.ruleSet().reaches().stream().map(Class::getSimpleName).toList());
+                        + info.ruleSet().reaches().stream()
+                                .map(Class::getSimpleName)
+                                .toList());
         }
         provider.leanings().forEach(leaning -> leaning.ruleSet().id());
         packIds.add(provider.id());

@@ -164,7 +164,8 @@ final class TuneBuilder {
                 .findFirst()
                 .or(() -> score.parts().stream().filter(TuneBuilder::hasChords).findFirst())
                 .orElse(part);
-        if (!from.equals(part)) report.add(SkippedWhat.CHORDS_OF_PART, from.info().label());
+        if (!from.equals(part))
+            report.add(SkippedWhat.CHORDS_OF_PART, from.info().label());
         return new ScorePart(from.id(), from.name(), aligned(part, from));
     }
 

@@ -68,7 +68,10 @@ public record FingerPair(
 
     private Voice voice(int fromNote, int toNote) {
         return new Voice(
-                from.keys().get(fromNote), from.fingers().get(fromNote), to.keys().get(toNote), to.fingers().get(toNote));
+                from.keys().get(fromNote),
+                from.fingers().get(fromNote),
+                to.keys().get(toNote),
+                to.fingers().get(toNote));
     }
 
     private int first(FingerMoment moment, boolean before) {

@@ -18,7 +18,8 @@ public record RuleInfo(String id, RuleSet ruleSet, String source, Optional<GiveW
     public RuleInfo {
         if (!ID.matcher(id).matches())
             throw new IllegalArgumentException("id is \"" + id + "\"; allowed: " + ID.pattern());
-        if (source.isBlank()) throw new IllegalArgumentException("source is blank; allowed: where the numbers come from");
+        if (source.isBlank())
+            throw new IllegalArgumentException("source is blank; allowed: where the numbers come from");
     }
 
     public static RuleInfo of(String id, RuleSet ruleSet, String source) {

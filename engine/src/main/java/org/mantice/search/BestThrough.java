@@ -15,6 +15,7 @@ public final class BestThrough {
     private final CostToGo toGo;
     /** Least cost, and concessions, from the first stage to every state, the state's own included. */
     private final long[] cost;
+
     private final long[] concessions;
 
     private BestThrough(ShortestPaths paths, BooleanSupplier cancelled) {
@@ -131,7 +132,8 @@ public final class BestThrough {
             for (int edge = moves.start[source]; edge < moves.start[source + 1]; edge++) {
                 int to = next + moves.target[edge];
                 if (!toGo.reachesEnd(stage + 1, moves.target[edge])) continue;
-                long given = scale.add(scale.add(concessions[base + source], moves.concessions(edge)),
+                long given = scale.add(
+                        scale.add(concessions[base + source], moves.concessions(edge)),
                         graph.nodeConcessions(stage + 1, moves.target[edge]));
                 long one = cost[base + source] + moves.cost[edge] + graph.nodeCost[stage + 1][moves.target[edge]];
                 boolean better = cost[to] >= CostToGo.UNREACHABLE

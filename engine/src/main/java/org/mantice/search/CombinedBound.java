@@ -17,7 +17,10 @@ final class CombinedBound {
     long cost(int move, int missing, int level) {
         long cost = plain.cost(move, 0, level);
         if (counting == null || cost >= StrokeBound.UNREACHABLE) return cost;
-        return higher(plain.gives(move, 0, level), cost, counting.gives(move, missing, level),
+        return higher(
+                plain.gives(move, 0, level),
+                cost,
+                counting.gives(move, missing, level),
                 counting.cost(move, missing, level));
     }
 

@@ -33,7 +33,8 @@ public record Contradiction<D>(List<D> demands, boolean smallest) {
         if (!possible.test(List.of())) return Optional.of(new Contradiction<>(List.of(), true));
         for (D one : demands)
             if (!possible.test(List.of(one))) return Optional.of(new Contradiction<>(List.of(one), true));
-        List<Integer> core = new ArrayList<>(IntStream.range(0, demands.size()).boxed().toList());
+        List<Integer> core =
+                new ArrayList<>(IntStream.range(0, demands.size()).boxed().toList());
         for (Integer demand : List.copyOf(core)) {
             List<Integer> less = new ArrayList<>(core);
             less.remove(demand);

@@ -17,6 +17,7 @@ final class CostToGo {
     final long[][] cost;
     /** Least concessions to go by stage and state; null when the graph has none. */
     final long[][] concessions;
+
     final int[][] next;
 
     CostToGo(LayeredGraph graph, Restriction restriction, BooleanSupplier cancelled) {

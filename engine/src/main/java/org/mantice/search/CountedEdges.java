@@ -87,7 +87,8 @@ final class CountedEdges {
             PathDifference difference = requirements.get(index).difference();
             int count = checked(difference.state(stage, state));
             if (to >= 0) count = Math.addExact(count, checked(difference.move(stage, state, to)));
-            brings[index][edges] = (byte) Math.min(count, requirements.get(index).least());
+            brings[index][edges] =
+                    (byte) Math.min(count, requirements.get(index).least());
         }
         edges++;
     }

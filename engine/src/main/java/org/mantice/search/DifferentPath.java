@@ -75,9 +75,10 @@ public final class DifferentPath {
         CountedEdges edges = new CountedEdges(among, requirements, costLimit, cancelled);
         if (counters(requirements) * edges.states() > LARGEST_TABLE || counters(requirements) > MOST_COUNTERS)
             return new RewardSearch(edges, requirements, costLimit, cancelled).answer();
-        Optional<Path> found = new CounterSearch(edges, requirements, cancelled).path()
-                .filter(path -> path.cost() <= costLimit);
-        return new Answer(found, true, found.map(path -> OptionalLong.of(path.cost())).orElse(OptionalLong.empty()));
+        Optional<Path> found =
+                new CounterSearch(edges, requirements, cancelled).path().filter(path -> path.cost() <= costLimit);
+        return new Answer(
+                found, true, found.map(path -> OptionalLong.of(path.cost())).orElse(OptionalLong.empty()));
     }
 
     private static long counters(List<Requirement> requirements) {

@@ -16,6 +16,7 @@ final class LabelQueue {
     private int[] move = new int[1024];
     /** Index of the shift before the stroke, or of the start. */
     private int[] choice = new int[1024];
+
     private int[] level = new int[1024];
     private int[] missing = new int[1024];
     private int[] depth = new int[1024];
@@ -72,7 +73,15 @@ final class LabelQueue {
     }
 
     /** Adds a label whose plan will cost at least {@code total} and concede at least {@code totalGiven}. */
-    void add(int from, int byMove, int byChoice, int atLevel, int stillMissing, long spent, long given, long total,
+    void add(
+            int from,
+            int byMove,
+            int byChoice,
+            int atLevel,
+            int stillMissing,
+            long spent,
+            long given,
+            long total,
             long totalGiven) {
         if (size == parent.length) grow();
         parent[size] = from;

@@ -20,6 +20,7 @@ public final class LayeredGraph {
     final long[][] nodeCost;
     /** Packed concessions per stage and state; null for a stage without any. */
     final long[][] nodeConcessions;
+
     final Transition[] transition;
     /** Index of the first state of every stage among all states, and one last entry: the number of states. */
     final int[] offset;
@@ -103,8 +104,8 @@ public final class LayeredGraph {
         long[][] nodes = new long[stages()][];
         for (int stage = 0; stage < nodes.length; stage++) {
             if (nodeCosts.get(stage).length != states(stage))
-                throw new IllegalArgumentException("nodeCosts of stage " + stage + " has "
-                        + nodeCosts.get(stage).length + " states; allowed: " + states(stage));
+                throw new IllegalArgumentException("nodeCosts of stage " + stage + " has " + nodeCosts.get(stage).length
+                        + " states; allowed: " + states(stage));
             nodes[stage] = checkedNodes(stage, nodeCosts.get(stage));
             if (stage + 1 < nodes.length && !transitions.get(stage).sameShape(transition[stage]))
                 throw new IllegalArgumentException("transition of stage " + stage + " is " + transitions.get(stage)
@@ -209,9 +210,8 @@ public final class LayeredGraph {
         long[] copy = costs.clone();
         for (int state = 0; state < copy.length; state++)
             if (copy[state] < 0)
-                throw new IllegalArgumentException(
-                        "cost of state " + state + " of stage " + stage + " is " + copy[state]
-                                + "; allowed: 0 or more");
+                throw new IllegalArgumentException("cost of state " + state + " of stage " + stage + " is "
+                        + copy[state] + "; allowed: 0 or more");
         return copy;
     }
 
@@ -266,8 +266,11 @@ public final class LayeredGraph {
 
         public LayeredGraph build() {
             if (nodes.isEmpty()) throw new IllegalArgumentException("stages is 0; allowed: 1 or more");
-            return new LayeredGraph(nodes.toArray(long[][]::new), concessions.toArray(long[][]::new),
-                    transitions.toArray(Transition[]::new), scale);
+            return new LayeredGraph(
+                    nodes.toArray(long[][]::new),
+                    concessions.toArray(long[][]::new),
+                    transitions.toArray(Transition[]::new),
+                    scale);
         }
     }
 }

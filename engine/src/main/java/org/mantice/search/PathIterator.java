@@ -14,6 +14,7 @@ final class PathIterator implements Iterator<Path> {
     private final PriorityQueue<Candidate> queue = new PriorityQueue<>();
     /** Given out last; its own sidetracks are still to be queued. */
     private Candidate last;
+
     private boolean started;
 
     PathIterator(ShortestPaths paths) {
@@ -65,6 +66,7 @@ final class PathIterator implements Iterator<Path> {
         final Sidetrack sidetrack;
         /** Whether the sidetrack is the one its heap node stands for, so that the node's children come next. */
         final boolean top;
+
         final long cost;
         private Path path;
 

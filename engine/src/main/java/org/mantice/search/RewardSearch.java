@@ -83,7 +83,8 @@ final class RewardSearch {
     private int[] search() {
         Cancellation.check(cancelled);
         Path path = bestPath();
-        int[] differences = requirements.stream().mapToInt(one -> one.difference().of(path)).toArray();
+        int[] differences =
+                requirements.stream().mapToInt(one -> one.difference().of(path)).toArray();
         boolean better = best.isEmpty() || path.compareTo(best.get()) < 0;
         if (meetsAll(differences) && path.cost() <= costLimit && better) best = Optional.of(path);
         return differences;
@@ -111,7 +112,8 @@ final class RewardSearch {
 
     private void raiseBound(long value) {
         long sum = value;
-        for (int index = 0; index < reward.length; index++) sum += reward[index] * requirements.get(index).least();
+        for (int index = 0; index < reward.length; index++)
+            sum += reward[index] * requirements.get(index).least();
         bound = Math.max(bound, sum);
     }
 

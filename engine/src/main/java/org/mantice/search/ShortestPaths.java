@@ -30,6 +30,7 @@ public final class ShortestPaths implements Iterable<Path> {
     private final int firstState;
     /** Heaps of sidetracks along the best way on, by state; made on demand. */
     private Sidetrack[][] heap;
+
     private boolean[][] heapMade;
 
     private ShortestPaths(LayeredGraph graph, Restriction restriction, BooleanSupplier cancelled) {

@@ -11,11 +11,13 @@ package org.mantice.search;
 final class Sidetrack {
     /** Stage of the state that is left; -1 for the choice of the first state. */
     final int stage;
+
     final int source;
     final long detour;
     final int target;
     /** Whether {@link #target} is greater than the best next state. */
     final boolean upward;
+
     final Sidetrack left;
     final Sidetrack right;
 
@@ -25,8 +27,7 @@ final class Sidetrack {
         this(stage, source, detour, target, upward, null, null);
     }
 
-    private Sidetrack(
-            int stage, int source, long detour, int target, boolean upward, Sidetrack left, Sidetrack right) {
+    private Sidetrack(int stage, int source, long detour, int target, boolean upward, Sidetrack left, Sidetrack right) {
         this.stage = stage;
         this.source = source;
         this.detour = detour;

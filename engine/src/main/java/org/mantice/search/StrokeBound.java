@@ -33,6 +33,7 @@ final class StrokeBound {
     private final int[] differences;
     /** Number of values of "differences still missing": 0 to depth - 1. */
     private final int depth;
+
     private final int groups;
     private final int[] groupFirst;
     private final int[] groupOf;
@@ -40,20 +41,22 @@ final class StrokeBound {
     private final long[] cost;
     /** Concessions beside {@link #cost}; null unless concessions are allowed. */
     private final long[] gives;
+
     private final long[] startCost;
     private final long[] startGives;
 
     /** Least cost of a stroke's end by {@code (2 * place + direction) * groups + group}. */
     private final long[] endCost;
+
     private final long[] endGives;
     /** Rows of the moves from the place at hand: what follows after choosing that move, by group it starts in. */
     private long[] aheadCost = new long[0];
+
     private long[] aheadGives = new long[0];
     private int[] aheadFrom = new int[0];
     private int[] aheadTo = new int[0];
 
-    StrokeBound(
-            StrokeTables tables, boolean giving, int[] differences, int depth, BooleanSupplier cancelled) {
+    StrokeBound(StrokeTables tables, boolean giving, int[] differences, int depth, BooleanSupplier cancelled) {
         this.tables = tables;
         this.giving = giving;
         this.differences = differences;

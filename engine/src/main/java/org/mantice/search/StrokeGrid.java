@@ -30,10 +30,12 @@ final class StrokeGrid {
     private final int cells;
     /** By {@code (move * depth + missing) * cells + cell}; an empty slot costs {@link StrokeBound#UNREACHABLE}. */
     private final long[] cost;
+
     private final long[] gives;
     private final int[] level;
     /** Slot of the stroke before; for a first stroke {@code -1 - start}. */
     private final int[] parent;
+
     private final int[] shift;
 
     StrokeGrid(
@@ -60,8 +62,15 @@ final class StrokeGrid {
         for (int start = 0; start < tables.starts.length; start++) {
             var one = tables.starts[start];
             if (open(one.concessions()))
-                follow(-1 - start, 0, one.direction().ordinal(), StrokePlan.NO_SHIFT, one.level(), one.cost(),
-                        one.concessions(), depth - 1);
+                follow(
+                        -1 - start,
+                        0,
+                        one.direction().ordinal(),
+                        StrokePlan.NO_SHIFT,
+                        one.level(),
+                        one.cost(),
+                        one.concessions(),
+                        depth - 1);
         }
         List<StrokePlan> plans = new ArrayList<>();
         for (int place = 1; place < tables.places; place++) {
@@ -92,8 +101,15 @@ final class StrokeGrid {
         for (int index = 0; index < tables.shifts[place].length; index++) {
             Shift one = tables.shifts[place][index];
             if (!one.reaches(level[slot]) || !open(one.concessions())) continue;
-            follow(slot, place, direction, index, one.level(), cost[slot] + one.cost(),
-                    sum(gives(slot), one.concessions()), missing(slot));
+            follow(
+                    slot,
+                    place,
+                    direction,
+                    index,
+                    one.level(),
+                    cost[slot] + one.cost(),
+                    sum(gives(slot), one.concessions()),
+                    missing(slot));
             turn(slot, place, 1 - direction, index, one.level(), one.cost(), one.concessions());
         }
     }
@@ -102,8 +118,15 @@ final class StrokeGrid {
         long turn = tables.turnCost[2 * place + direction];
         long turnGives = tables.turnGives[2 * place + direction];
         if (turn < 0 || !open(turnGives)) return;
-        follow(slot, place, direction, choice, from, cost[slot] + extra + turn,
-                sum(gives(slot), sum(extraGives, turnGives)), missing(slot));
+        follow(
+                slot,
+                place,
+                direction,
+                choice,
+                from,
+                cost[slot] + extra + turn,
+                sum(gives(slot), sum(extraGives, turnGives)),
+                missing(slot));
     }
 
     private void follow(
@@ -165,8 +188,8 @@ final class StrokeGrid {
             int stroke = move >> 1;
             Direction direction = Direction.values()[move & 1];
             int change = direction == Direction.RISING ? tables.amount[stroke] : -tables.amount[stroke];
-            strokes.add(new Stroke(tables.from[stroke], tables.to[stroke], direction, shift[slot], level[slot] - change,
-                    level[slot]));
+            strokes.add(new Stroke(
+                    tables.from[stroke], tables.to[stroke], direction, shift[slot], level[slot] - change, level[slot]));
         }
         Collections.reverse(strokes);
         return new StrokePlan(-1 - slot, strokes, cost[last], gives(last));

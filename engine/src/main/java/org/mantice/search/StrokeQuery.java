@@ -52,8 +52,14 @@ public record StrokeQuery(
 
     /** The {@code count} best plans. */
     public static StrokeQuery best(int count) {
-        return new StrokeQuery(count, 0, (from, to, direction) -> 0, Long.MAX_VALUE, Long.MAX_VALUE,
-                DEFAULT_LABEL_BUDGET, Cancellation.NEVER);
+        return new StrokeQuery(
+                count,
+                0,
+                (from, to, direction) -> 0,
+                Long.MAX_VALUE,
+                Long.MAX_VALUE,
+                DEFAULT_LABEL_BUDGET,
+                Cancellation.NEVER);
     }
 
     /** Only plans with at least {@code least} differences. */

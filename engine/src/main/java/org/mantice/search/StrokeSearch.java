@@ -85,9 +85,8 @@ public final class StrokeSearch {
             this.giving = giving;
             this.depth = query.leastDifferences() + 1;
             this.differences = depth == 1 ? null : differences();
-            StrokeBound counting = depth == 1
-                    ? null
-                    : new StrokeBound(tables, giving, differences, depth, query.cancelled());
+            StrokeBound counting =
+                    depth == 1 ? null : new StrokeBound(tables, giving, differences, depth, query.cancelled());
             this.bound = new CombinedBound(plainBound(giving, query.cancelled()), counting);
         }
 
@@ -125,7 +124,15 @@ public final class StrokeSearch {
             long total = one.cost() + bound.startCost(start);
             long totalGiven = tables.scale.add(one.concessions(), bound.startGives(start));
             if (isBeyondLimits(one.cost(), total, totalGiven)) return;
-            labels.add(-1, LabelQueue.NO_MOVE, start, one.level(), depth - 1, one.cost(), one.concessions(), total,
+            labels.add(
+                    -1,
+                    LabelQueue.NO_MOVE,
+                    start,
+                    one.level(),
+                    depth - 1,
+                    one.cost(),
+                    one.concessions(),
+                    total,
                     totalGiven);
         }
 
@@ -210,8 +217,13 @@ public final class StrokeSearch {
                 int stroke = labels.move(label) >> 1;
                 Direction direction = Direction.values()[labels.move(label) & 1];
                 int change = direction == Direction.RISING ? tables.amount[stroke] : -tables.amount[stroke];
-                strokes.add(new Stroke(tables.from[stroke], tables.to[stroke], direction, labels.choice(label),
-                        labels.level(label) - change, labels.level(label)));
+                strokes.add(new Stroke(
+                        tables.from[stroke],
+                        tables.to[stroke],
+                        direction,
+                        labels.choice(label),
+                        labels.level(label) - change,
+                        labels.level(label)));
             }
             Collections.reverse(strokes);
             return new StrokePlan(labels.choice(label), strokes, labels.cost(last), labels.gives(last));

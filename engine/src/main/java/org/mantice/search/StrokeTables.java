@@ -22,20 +22,25 @@ final class StrokeTables {
     final int[] firstLevel;
     /** First stroke from every place, and one last entry: the number of strokes. */
     final int[] first;
+
     final int[] from;
     final int[] to;
     final int[] amount;
     /** By move; {@link StrokeLattice#IMPOSSIBLE} where there is none. */
     final long[] strokeCost;
+
     final long[] strokeGives;
     /** By {@code 2 * place + direction afterwards}. */
     final long[] turnCost;
+
     final long[] turnGives;
     /** By {@code (2 * place + direction) * cells + cell}. */
     final long[] endCost;
+
     final long[] endGives;
     /** Costs of a stroke followed by every stroke from its end, by {@code pairStart[stroke] + to - middle - 1}. */
     final long[] pairCost;
+
     final int[] pairStart;
     final Shift[][] shifts;
     final Start[] starts;
@@ -91,8 +96,8 @@ final class StrokeTables {
             int least = cell == 0 ? 0 : borders[cell - 1] + 1;
             int most = cell == 0 ? 0 : capacity;
             if (borders[cell] < least || borders[cell] > most)
-                throw new IllegalArgumentException("first level of cell " + cell + " is " + borders[cell]
-                        + "; allowed: " + least + " to " + most);
+                throw new IllegalArgumentException(
+                        "first level of cell " + cell + " is " + borders[cell] + "; allowed: " + least + " to " + most);
         }
         return borders;
     }
@@ -115,8 +120,8 @@ final class StrokeTables {
             for (int least = 0; end <= furthest; end++) {
                 int one = lattice.amount(place, end);
                 if (one < least)
-                    throw new IllegalArgumentException("amount from " + place + " to " + end + " is " + one
-                            + "; allowed: " + least + " or more");
+                    throw new IllegalArgumentException(
+                            "amount from " + place + " to " + end + " is " + one + "; allowed: " + least + " or more");
                 if (one > capacity) break;
                 least = one;
             }
@@ -195,7 +200,11 @@ final class StrokeTables {
             checkLevel(start.level());
             scale.check(start.concessions());
         }
-        if (all.stream().map(start -> List.of(start.level(), start.direction())).distinct().count() < all.size())
+        if (all.stream()
+                        .map(start -> List.of(start.level(), start.direction()))
+                        .distinct()
+                        .count()
+                < all.size())
             throw new IllegalArgumentException("starts are " + all + "; allowed: one per level and direction");
         return all.toArray(Start[]::new);
     }

@@ -235,8 +235,12 @@ public final class Transition {
         public Transition build() {
             int[] rows = start.clone();
             Arrays.fill(rows, row + 1, sources + 1, edges);
-            return new Transition(rows, Arrays.copyOf(target, edges), Arrays.copyOf(cost, edges),
-                    conceded ? Arrays.copyOf(concessions, edges) : null, targets);
+            return new Transition(
+                    rows,
+                    Arrays.copyOf(target, edges),
+                    Arrays.copyOf(cost, edges),
+                    conceded ? Arrays.copyOf(concessions, edges) : null,
+                    targets);
         }
     }
 }

@@ -50,16 +50,23 @@ public final class Benchmarks {
                     .map(key -> result.getParams().getParam(key))
                     .findFirst()
                     .orElseThrow();
-            times.put(name.substring(name.lastIndexOf('.') + 1) + " " + parameter,
+            times.put(
+                    name.substring(name.lastIndexOf('.') + 1) + " " + parameter,
                     result.getPrimaryResult().getStatistics().getPercentile(FAST));
         }
         StringBuilder text = new StringBuilder("# Benchmarks of the search\n\n");
         text.append("Printed by `mvn -ntp -q -pl engine -Pbench test-compile exec:exec@bench`; ")
                 .append("fastest samples, one fork. Ratios are what counts.\n\n");
-        text.append("- Processor: ").append(processor()).append(", ")
-                .append(Runtime.getRuntime().availableProcessors()).append(" cores\n");
-        text.append("- Java: ").append(System.getProperty("java.vm.name")).append(' ')
-                .append(System.getProperty("java.runtime.version")).append("\n\n");
+        text.append("- Processor: ")
+                .append(processor())
+                .append(", ")
+                .append(Runtime.getRuntime().availableProcessors())
+                .append(" cores\n");
+        text.append("- Java: ")
+                .append(System.getProperty("java.vm.name"))
+                .append(' ')
+                .append(System.getProperty("java.runtime.version"))
+                .append("\n\n");
         paths(text, times);
         strokes(text, times);
         budget(text);
@@ -67,17 +74,29 @@ public final class Benchmarks {
     }
 
     private static void paths(StringBuilder text, Map<String, Double> times) {
-        text.append("## Eight best paths, ").append(HandLikeLattice.STATES).append(" states a note, ")
-                .append(HandLikeLattice.STATES * HandLikeLattice.MOVES).append(" moves between notes\n\n")
-                .append("| notes | eight best ms | plain loop, cost only ms | ratio (at most 2) | JGraphT Eppstein ms |\n")
+        text.append("## Eight best paths, ")
+                .append(HandLikeLattice.STATES)
+                .append(" states a note, ")
+                .append(HandLikeLattice.STATES * HandLikeLattice.MOVES)
+                .append(" moves between notes\n\n")
+                .append(
+                        "| notes | eight best ms | plain loop, cost only ms | ratio (at most 2) | JGraphT Eppstein ms |\n")
                 .append("|---|---|---|---|---|\n");
         for (String notes : new String[] {"300", "3000"}) {
             double ours = times.get("eightBest " + notes);
             double plain = times.get("plainLoop " + notes);
-            text.append(String.format(Locale.ROOT, "| %s | %.2f | %.2f | %.2f | %s |%n", notes, ours, plain,
-                    ours / plain, library(times, notes)));
+            text.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %.2f | %.2f | %.2f | %s |%n",
+                    notes,
+                    ours,
+                    plain,
+                    ours / plain,
+                    library(times, notes)));
         }
-        text.append(String.format(Locale.ROOT, "%nGrowth from 300 to 3,000 notes (at most 12-fold): %.1f-fold.%n%n",
+        text.append(String.format(
+                Locale.ROOT,
+                "%nGrowth from 300 to 3,000 notes (at most 12-fold): %.1f-fold.%n%n",
                 times.get("eightBest 3000") / times.get("eightBest 300")));
     }
 
@@ -95,22 +114,33 @@ public final class Benchmarks {
         for (String measures : new String[] {"2", "0.5"}) {
             double ours = times.get("eightBest " + measures);
             double plain = times.get("plainLoop " + measures);
-            text.append(String.format(Locale.ROOT, "| %s | %.1f | %.1f | %.2f |%n", measures, ours, plain, ours / plain));
+            text.append(
+                    String.format(Locale.ROOT, "| %s | %.1f | %.1f | %.2f |%n", measures, ours, plain, ours / plain));
         }
     }
 
     private static void budget(StringBuilder text) {
-        text.append("\n## Where the label budget ends (").append(StrokeQuery.DEFAULT_LABEL_BUDGET)
+        text.append("\n## Where the label budget ends (")
+                .append(StrokeQuery.DEFAULT_LABEL_BUDGET)
                 .append(" labels, eight plans)\n\n")
-                .append("| places | measures that fill the bellows | labels | proven | best plan at most above the bound |\n")
+                .append(
+                        "| places | measures that fill the bellows | labels | proven | best plan at most above the bound |\n")
                 .append("|---|---|---|---|---|\n");
         for (int places : new int[] {300, 600, 900, 1200})
             for (double measures : new double[] {0.5, 1, 2, 4}) {
                 StrokeAnswer answer = StrokeSearch.of(new BellowsLikeLattice(places, measures, false))
                         .answer(StrokeQuery.best(8));
-                double share = answer.plans().isEmpty() ? 0 : 100.0 * answer.gap(0) / answer.plans().get(0).cost();
-                text.append(String.format(Locale.ROOT, "| %d | %.1f | %d | %d of %d | %s |%n", places, measures,
-                        answer.labels(), answer.proven(), answer.plans().size(),
+                double share = answer.plans().isEmpty()
+                        ? 0
+                        : 100.0 * answer.gap(0) / answer.plans().get(0).cost();
+                text.append(String.format(
+                        Locale.ROOT,
+                        "| %d | %.1f | %d | %d of %d | %s |%n",
+                        places,
+                        measures,
+                        answer.labels(),
+                        answer.proven(),
+                        answer.plans().size(),
                         answer.gap(0) == 0 ? "none" : String.format(Locale.ROOT, "%.1f %%", share)));
             }
     }

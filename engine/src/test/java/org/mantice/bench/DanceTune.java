@@ -22,7 +22,11 @@ final class DanceTune {
         StringJoiner text = new StringJoiner(" | ");
         for (int measure = 0; measure < measures; measure++)
             text.add((measure % 8 == 0 && measure > 0 ? "@double " : "") + tune.measure());
-        return Tunes.in("4/4").title("The Reel of the Long Table").key(1).melody(text.toString()).tune();
+        return Tunes.in("4/4")
+                .title("The Reel of the Long Table")
+                .key(1)
+                .melody(text.toString())
+                .tune();
     }
 
     private String measure() {

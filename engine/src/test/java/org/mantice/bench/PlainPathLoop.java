@@ -17,7 +17,8 @@ final class PlainPathLoop {
         cost = new long[graph.stages() - 1][];
         for (int stage = 0; stage < nodes.length; stage++) {
             nodes[stage] = new long[graph.states(stage)];
-            for (int state = 0; state < nodes[stage].length; state++) nodes[stage][state] = graph.nodeCost(stage, state);
+            for (int state = 0; state < nodes[stage].length; state++)
+                nodes[stage][state] = graph.nodeCost(stage, state);
             if (stage + 1 < nodes.length) copy(graph, stage);
         }
     }

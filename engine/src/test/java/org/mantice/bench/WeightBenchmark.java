@@ -51,10 +51,10 @@ public class WeightBenchmark {
         layer = switch (set) {
             case REPEAT_VARIATION -> variation;
             case JUMP_COST -> left;
-            case BELLOWS_POLICY -> BellowsLayer.of(
-                    performance, registers, buttons, request.accordion(), request.player(), book);
-            case FINGERING_SPAN -> new RightHandLayer(
-                    performance, registers, request.accordion(), request.player(), book);
+            case BELLOWS_POLICY ->
+                BellowsLayer.of(performance, registers, buttons, request.accordion(), request.player(), book);
+            case FINGERING_SPAN ->
+                new RightHandLayer(performance, registers, request.accordion(), request.player(), book);
         };
         rule = book.rules(set).get(0).info().id();
     }

@@ -45,13 +45,24 @@ public final class WholeBenchmarks {
     private static String table(Collection<RunResult> results) throws IOException {
         StringBuilder text = new StringBuilder("# Benchmarks of whole tunes\n\n");
         text.append("Printed by `mvn -ntp -q -pl engine -Pbench test-compile exec:exec@bench-whole`; one fork. ")
-                .append("All four layers with all their rules, an invented reel of 64 measures played three times.\n\n");
-        text.append("- Processor: ").append(Benchmarks.processor()).append(", ")
-                .append(Runtime.getRuntime().availableProcessors()).append(" cores\n");
-        text.append("- Java: ").append(System.getProperty("java.vm.name")).append(' ')
-                .append(System.getProperty("java.runtime.version")).append('\n');
-        text.append("- Music: ").append(new Planner(Packs.ofClassPath().providers())
-                .prepare(WholeBenchmark.request(1)).performance().treble().size())
+                .append(
+                        "All four layers with all their rules, an invented reel of 64 measures played three times.\n\n");
+        text.append("- Processor: ")
+                .append(Benchmarks.processor())
+                .append(", ")
+                .append(Runtime.getRuntime().availableProcessors())
+                .append(" cores\n");
+        text.append("- Java: ")
+                .append(System.getProperty("java.vm.name"))
+                .append(' ')
+                .append(System.getProperty("java.runtime.version"))
+                .append('\n');
+        text.append("- Music: ")
+                .append(new Planner(Packs.ofClassPath().providers())
+                        .prepare(WholeBenchmark.request(1))
+                        .performance()
+                        .treble()
+                        .size())
                 .append(" moments of the right hand\n\n");
         text.append("| what | fastest ms | median ms | target ms |\n|---|---|---|---|\n");
         for (RunResult result : results) {
@@ -60,8 +71,13 @@ public final class WholeBenchmarks {
                     .findFirst()
                     .orElseThrow();
             Statistics times = result.getPrimaryResult().getStatistics();
-            text.append(String.format(Locale.ROOT, "| %s | %.1f | %.1f | %s |%n", what(parameter),
-                    times.getPercentile(0), times.getPercentile(50), target(parameter)));
+            text.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %.1f | %.1f | %s |%n",
+                    what(parameter),
+                    times.getPercentile(0),
+                    times.getPercentile(50),
+                    target(parameter)));
         }
         arrivals(text);
         return text.toString();
@@ -71,7 +87,9 @@ public final class WholeBenchmarks {
         return switch (parameter) {
             case "1" -> "best plan";
             case "4" -> "four alternatives";
-            default -> "after a change of weight: " + parameter.toLowerCase(Locale.ROOT).replace('_', ' ');
+            default ->
+                "after a change of weight: "
+                        + parameter.toLowerCase(Locale.ROOT).replace('_', ' ');
         };
     }
 
@@ -104,7 +122,8 @@ public final class WholeBenchmarks {
             if (best.isEmpty() || times.get(times.size() - 1) < best.get(best.size() - 1)) best = times;
             labels = names;
         }
-        text.append("\nPlans arrive one by one; in the fastest of ").append(RUNS - WARM_AFTER)
+        text.append("\nPlans arrive one by one; in the fastest of ")
+                .append(RUNS - WARM_AFTER)
                 .append(" warm runs after:\n\n| plan | ms |\n|---|---|\n");
         for (int plan = 0; plan < best.size(); plan++)
             text.append(String.format(Locale.ROOT, "| %s | %.1f |%n", labels.get(plan), best.get(plan) / 1e6));

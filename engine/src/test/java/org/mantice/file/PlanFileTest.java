@@ -70,13 +70,15 @@ class PlanFileTest {
         try (InputStream in = PlanFile.class.getResourceAsStream("/org/mantice/schema/plan.schema.json")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             assertThat(text).contains("\"$schema\": \"https://json-schema.org/draft/2020-12/schema\"");
-            schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text, InputFormat.JSON);
+            schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(text, InputFormat.JSON);
         }
         for (Plan plan : plans()) {
             String json = file(plan).json();
 
             assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
-            assertThat(schema.validate(json.replaceFirst("\"direction\" : \"OUT\"", "\"direction\" : \"UP\""), InputFormat.JSON))
+            assertThat(schema.validate(
+                            json.replaceFirst("\"direction\" : \"OUT\"", "\"direction\" : \"UP\""), InputFormat.JSON))
                     .isNotEmpty();
         }
     }
@@ -90,8 +92,12 @@ class PlanFileTest {
         List<String> named = new ArrayList<>();
         schema.findValues("enum").forEach(list -> list.forEach(value -> named.add(value.asText())));
         for (Enum<?>[] values : List.<Enum<?>[]>of(
-                HandMove.values(), GiveWay.values(), BassRow.values(), Loudness.values(),
-                LeftHandPlan.Jump.values(), BellowsPlan.Direction.values()))
+                HandMove.values(),
+                GiveWay.values(),
+                BassRow.values(),
+                Loudness.values(),
+                LeftHandPlan.Jump.values(),
+                BellowsPlan.Direction.values()))
             assertThat(named).contains(Arrays.stream(values).map(Enum::name).toArray(String[]::new));
     }
 
@@ -143,18 +149,21 @@ class PlanFileTest {
                 assertThat(event.at("/at/beat").asText()).isNotBlank();
             }
         }
-        assertThat(tree.at("/plan/rightHand/events").size()).isEqualTo(planning.performance().treble().size());
+        assertThat(tree.at("/plan/rightHand/events").size())
+                .isEqualTo(planning.performance().treble().size());
     }
 
     @Test
     void everyStrokeSaysWhereItEndsAndItsShareOfTheComfortableOpening() throws IOException {
-        JsonNode strokes = new ObjectMapper().readTree(file(plans().get(0)).bytes()).at("/plan/bellows/strokes");
+        JsonNode strokes =
+                new ObjectMapper().readTree(file(plans().get(0)).bytes()).at("/plan/bellows/strokes");
         int comfortable = planning.request().accordion().bellows().comfortableMillilitres();
 
         assertThat(strokes.size()).isGreaterThan(1);
         for (int i = 0; i < strokes.size(); i++) {
             JsonNode stroke = strokes.get(i);
-            if (i + 1 < strokes.size()) assertThat(stroke.path("until")).isEqualTo(strokes.get(i + 1).path("at"));
+            if (i + 1 < strokes.size())
+                assertThat(stroke.path("until")).isEqualTo(strokes.get(i + 1).path("at"));
             assertThat(stroke.at("/until/pass").asInt()).isPositive();
             assertThat(stroke.at("/until/measure").asText()).isNotBlank();
             assertThat(stroke.path("startPerMilleOfComfortable").asLong(-1))
@@ -167,7 +176,10 @@ class PlanFileTest {
     @Test
     void wrongValuesAreRefusedWithPointerAndLine() {
         String json = file(plans().get(0)).json();
-        refused(json.replaceFirst("\"handPlace\" : (\\d+)", "\"handPlace\" : \"high\""), "/plan/rightHand/events/0/handPlace", "line");
+        refused(
+                json.replaceFirst("\"handPlace\" : (\\d+)", "\"handPlace\" : \"high\""),
+                "/plan/rightHand/events/0/handPlace",
+                "line");
         refused(json.replaceFirst("\"timesThrough\" : 2", "\"timesThrough\" : 99"), "/settings", "1 to 20");
         refused(json.replaceFirst("\"explanation\" :", "\"expl\" :"), "/explanation", "missing");
         refused(json.replaceFirst("\"onset\" : \"\\d+\"", "\"onset\" : \"soon\""), "onset", "3/4");
@@ -184,8 +196,8 @@ class PlanFileTest {
 
     private List<Plan> plans() {
         PlanRequest request = planning.request();
-        return ((Alternatives.Found) planning.alternatives(
-                        request.player().taste(), request.locks(), 3, plan -> {}, () -> false))
+        return ((Alternatives.Found)
+                        planning.alternatives(request.player().taste(), request.locks(), 3, plan -> {}, () -> false))
                 .plans();
     }
 
@@ -197,7 +209,8 @@ class PlanFileTest {
                 request.settings(),
                 request.accordion(),
                 request.player(),
-                List.of(new PlanDocument.PackUsed("mantice.variation", "0.1.0", "class path", List.of("variation.growing"))),
+                List.of(new PlanDocument.PackUsed(
+                        "mantice.variation", "0.1.0", "class path", List.of("variation.growing"))),
                 request.locks(),
                 plan,
                 Figures.of(plan, planning.performance()),

@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AccordionPresetsTest {
     @ParameterizedTest(name = "{0}: {1} keys, MIDI {2} to {3}")
     @CsvSource({
-        // Sources: 41 keys, question-and-answer page askvity and harmonika.ba; 45 keys, several places; others from memory
+        // Sources: 41 keys, question-and-answer page askvity and harmonika.ba; 45 keys, several places; others from
+        // memory
         "beginner-26-key-12-bass, 26, 59, 84, 16, 12", "student-26-key-24-bass, 26, 59, 84, 16, 24",
         "student-26-key-48-bass, 26, 59, 84, 16, 48", "student-30-key-48-bass-six-rows, 30, 55, 84, 18, 48",
         "standard-34-key-60-bass, 34, 55, 88, 20, 60", "standard-34-key-72-bass, 34, 55, 88, 20, 72",

@@ -27,8 +27,9 @@ class PunctuationTest {
     void signOfAMelismaStandsAfterItsLastNote() {
         Tune tune = Tunes.melody("4/4", "C4 q 'Ring!, D4 q 'bell., E4 q, F4 q | G4 h 'Ring, A4 h 'on;");
 
-        List<Punctuation> signs =
-                Performer.perform(tune).treble().stream().map(TrebleMoment::punctuation).toList();
+        List<Punctuation> signs = Performer.perform(tune).treble().stream()
+                .map(TrebleMoment::punctuation)
+                .toList();
 
         assertThat(signs.subList(0, 5))
                 .containsExactly(

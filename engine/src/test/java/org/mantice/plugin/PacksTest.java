@@ -37,20 +37,33 @@ class PacksTest {
         Files.writeString(folder.resolve("b-bytes.jar"), "no archive at all");
         Files.createFile(folder.resolve("c-empty.jar"));
         jar("d-silent.jar", null);
-        jar("e-throws.jar", source("bad.Pack", "bad-pack", "bad.rule", "if (true) throw new IllegalStateException(\"sulks\");"));
+        jar(
+                "e-throws.jar",
+                source("bad.Pack", "bad-pack", "bad.rule", "if (true) throw new IllegalStateException(\"sulks\");"));
         jar("f-taken.jar", source("taken.Pack", "taken-pack", "variation.growing", ""));
-        jar("g-peeks.jar", source("peek.Pack", "peek-pack", "peek.rule", "org.mantice.search.Transition.builder(1, 1);"));
+        jar(
+                "g-peeks.jar",
+                source("peek.Pack", "peek-pack", "peek.rule", "org.mantice.search.Transition.builder(1, 1);"));
         Files.createDirectory(folder.resolve("h-folder.jar"));
         jar("i-missing.jar", "no.such.Pack", List.of());
 
         Packs packs = Packs.of(Optional.of(folder));
 
-        assertThat(packs.packs()).filteredOn(pack -> pack.origin().endsWith(".jar"))
+        assertThat(packs.packs())
+                .filteredOn(pack -> pack.origin().endsWith(".jar"))
                 .extracting(pack -> pack.origin() + " " + pack.provider().id())
                 .containsExactly("a-good.jar good-pack");
-        assertThat(packs.problems()).extracting(Packs.Problem::origin)
-                .containsExactly("b-bytes.jar", "c-empty.jar", "d-silent.jar", "e-throws.jar", "f-taken.jar",
-                        "g-peeks.jar", "h-folder.jar", "i-missing.jar");
+        assertThat(packs.problems())
+                .extracting(Packs.Problem::origin)
+                .containsExactly(
+                        "b-bytes.jar",
+                        "c-empty.jar",
+                        "d-silent.jar",
+                        "e-throws.jar",
+                        "f-taken.jar",
+                        "g-peeks.jar",
+                        "h-folder.jar",
+                        "i-missing.jar");
         assertThat(message(packs, "e-throws.jar")).contains("sulks");
         assertThat(message(packs, "f-taken.jar")).contains("variation.growing is taken");
         assertThat(message(packs, "g-peeks.jar")).contains("org/mantice/search/Transition");
@@ -61,12 +74,17 @@ class PacksTest {
     void folderThatIsNotThereIsAProblemAndNotAnError() {
         Packs packs = Packs.of(Optional.of(folder.resolve("nowhere")));
 
-        assertThat(packs.problems()).singleElement().satisfies(problem -> assertThat(problem.message()).contains("not a folder"));
+        assertThat(packs.problems()).singleElement().satisfies(problem -> assertThat(problem.message())
+                .contains("not a folder"));
         assertThat(packs.packs()).isNotEmpty();
     }
 
     private static String message(Packs packs, String origin) {
-        return packs.problems().stream().filter(p -> p.origin().equals(origin)).findFirst().orElseThrow().message();
+        return packs.problems().stream()
+                .filter(p -> p.origin().equals(origin))
+                .findFirst()
+                .orElseThrow()
+                .message();
     }
 
     private static String source(String className, String packId, String ruleId, String constructor) {
@@ -102,8 +120,17 @@ class PacksTest {
         Files.createDirectories(file.getParent());
         Files.writeString(file, source);
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-        assertThat(compiler.run(null, null, null, "-d", work.toString(), file.toString(), "-proc:none",
-                "-cp", System.getProperty("java.class.path"))).isZero();
+        assertThat(compiler.run(
+                        null,
+                        null,
+                        null,
+                        "-d",
+                        work.toString(),
+                        file.toString(),
+                        "-proc:none",
+                        "-cp",
+                        System.getProperty("java.class.path")))
+                .isZero();
         List<Path> classes = new ArrayList<>();
         try (Stream<Path> found = Files.walk(work)) {
             found.filter(path -> path.toString().endsWith(".class")).sorted().forEach(classes::add);

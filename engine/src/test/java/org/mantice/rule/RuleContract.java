@@ -69,7 +69,9 @@ public abstract class RuleContract<S extends Step> {
 
     @Test
     void packListsTheRuleAndItsBundleHasEveryText() {
-        assertThat(provider().rules()).extracting(rule -> rule.info().id()).contains(rule().info().id());
+        assertThat(provider().rules())
+                .extracting(rule -> rule.info().id())
+                .contains(rule().info().id());
         ResourceBundle bundle = ResourceBundle.getBundle(
                 provider().bundle(), Locale.ROOT, provider().getClass().getClassLoader());
         assertThat(bundle.getString(rule().info().id() + ".title")).isNotBlank();

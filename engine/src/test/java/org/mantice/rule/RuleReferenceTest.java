@@ -24,8 +24,7 @@ class RuleReferenceTest {
     }
 
     private static String page() {
-        StringBuilder text = new StringBuilder(
-                """
+        StringBuilder text = new StringBuilder("""
                 # Rules
 
                 Made from the rules themselves by `RuleReferenceTest`. Costs are millipoints: 1,000 are one ordinary change of
@@ -36,8 +35,7 @@ class RuleReferenceTest {
             for (RuleProvider pack : Packs.ofClassPath().providers()) {
                 ResourceBundle bundle = ResourceBundle.getBundle(
                         pack.bundle(), Locale.ROOT, pack.getClass().getClassLoader());
-                for (Rule<?> rule : pack.rules())
-                    if (rule.info().ruleSet() == set) append(text, rule, bundle);
+                for (Rule<?> rule : pack.rules()) if (rule.info().ruleSet() == set) append(text, rule, bundle);
                 for (Leaning leaning : pack.leanings())
                     if (leaning.ruleSet() == set)
                         text.append("\nLeaning *")
@@ -54,14 +52,16 @@ class RuleReferenceTest {
 
     private static void append(StringBuilder text, Rule<?> rule, ResourceBundle bundle) {
         RuleInfo info = rule.info();
-        text.append("\n### ").append(bundle.getString(info.id() + ".title")).append("\n\n`").append(info.id());
+        text.append("\n### ")
+                .append(bundle.getString(info.id() + ".title"))
+                .append("\n\n`")
+                .append(info.id());
         text.append("`, looks at a `").append(rule.reach().getSimpleName()).append("`. ");
         text.append(bundle.getString(info.id() + ".text")).append('\n');
         text.append("\nSource: ").append(info.source()).append('.');
-        info.banGivesWay()
-                .ifPresent(ban -> text.append(" Its ban gives way as: ")
-                        .append(ban.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                        .append('.'));
+        info.banGivesWay().ifPresent(ban -> text.append(" Its ban gives way as: ")
+                .append(ban.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .append('.'));
         text.append('\n');
     }
 }

@@ -22,7 +22,9 @@ class BestThroughTest {
             Restriction locks = seed % 3 == 0
                     ? Restriction.free().requiring(0, random.nextInt(graph.states(0)))
                     : Restriction.free();
-            List<Path> all = Lattices.all(graph).stream().filter(path -> keeps(path, locks)).toList();
+            List<Path> all = Lattices.all(graph).stream()
+                    .filter(path -> keeps(path, locks))
+                    .toList();
             BestThrough through = BestThrough.of(ShortestPaths.of(graph, locks));
 
             for (int stage = 0; stage < graph.stages(); stage++)
@@ -52,7 +54,8 @@ class BestThroughTest {
         LayeredGraph graph = LayeredGraph.builder().first(0, 0).next(moves, 0).build();
         BestThrough through = BestThrough.of(ShortestPaths.of(graph));
 
-        assertThatIllegalArgumentException().isThrownBy(() -> through.edge(0, 0, 1))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> through.edge(0, 0, 1))
                 .withMessage("edge from state 0 of stage 0 is 1; allowed: 0 to 0");
         assertThatIllegalArgumentException().isThrownBy(() -> through.state(2, 0));
     }

@@ -25,7 +25,9 @@ class ContradictionTest {
 
             assertThat(conflict.smallest()).isTrue();
             assertThat(conflict.demands()).as("seed %s", seed).hasSize(smallestSize(graph, locks));
-            assertThat(ShortestPaths.of(graph, all(locks, mask(conflict.demands()))).feasible()).isFalse();
+            assertThat(ShortestPaths.of(graph, all(locks, mask(conflict.demands())))
+                            .feasible())
+                    .isFalse();
             conflicts++;
         }
         assertThat(conflicts).isGreaterThan(150);
@@ -34,7 +36,12 @@ class ContradictionTest {
     @Test
     void twoLocksOnOneStageAreNamedAmongMany() {
         LayeredGraph.Builder graph = LayeredGraph.builder().first(0, 0);
-        Transition all = Transition.builder(2, 2).edge(0, 0, 0).edge(0, 1, 0).edge(1, 0, 0).edge(1, 1, 0).build();
+        Transition all = Transition.builder(2, 2)
+                .edge(0, 0, 0)
+                .edge(0, 1, 0)
+                .edge(1, 0, 0)
+                .edge(1, 1, 0)
+                .build();
         List<Restriction> locks = new ArrayList<>();
         for (int stage = 1; stage < 40; stage++) {
             graph.next(all, 0, 0);
@@ -57,7 +64,8 @@ class ContradictionTest {
         List<Integer> demands = IntStream.range(0, 60).boxed().toList();
         List<Integer> culprits = List.of(5, 20, 40, 41, 58);
 
-        Contradiction<Integer> found = Contradiction.among(demands, some -> !some.containsAll(culprits)).orElseThrow();
+        Contradiction<Integer> found = Contradiction.among(demands, some -> !some.containsAll(culprits))
+                .orElseThrow();
 
         assertThat(found).isEqualTo(new Contradiction<>(culprits, false));
     }
@@ -74,8 +82,8 @@ class ContradictionTest {
     private static int smallestSize(LayeredGraph graph, List<Restriction> locks) {
         int smallest = locks.size();
         for (int mask = 0; mask < 1 << locks.size(); mask++)
-            if (Integer.bitCount(mask) < smallest && !ShortestPaths.of(graph, all(locks, mask)).feasible())
-                smallest = Integer.bitCount(mask);
+            if (Integer.bitCount(mask) < smallest
+                    && !ShortestPaths.of(graph, all(locks, mask)).feasible()) smallest = Integer.bitCount(mask);
         return smallest;
     }
 

@@ -56,7 +56,8 @@ class DifferentPathTest {
             for (int least : new int[] {1, 3, 7}) {
                 List<Requirement> one = List.of(new Requirement(difference, least));
 
-                assertThat(DifferentPath.best(ShortestPaths.of(graph), one, NO_LIMIT, () -> false).path())
+                assertThat(DifferentPath.best(ShortestPaths.of(graph), one, NO_LIMIT, () -> false)
+                                .path())
                         .as("seed %s, %s", seed, least)
                         .isEqualTo(bruteForce(graph, one, NO_LIMIT));
             }
@@ -131,7 +132,8 @@ class DifferentPathTest {
                 possible++;
                 long cost = expected.get().cost();
                 answer.costBound().ifPresent(bound -> assertThat(bound).isLessThanOrEqualTo(cost));
-                if (answer.proven()) assertThat(answer.path().orElseThrow().cost()).isEqualTo(cost);
+                if (answer.proven())
+                    assertThat(answer.path().orElseThrow().cost()).isEqualTo(cost);
             }
             if (answer.path().isPresent()) found++;
             if (answer.path().isPresent() && answer.proven()) proven++;
@@ -147,14 +149,14 @@ class DifferentPathTest {
         PathDifference negative = (stage, state) -> -1;
         ShortestPaths paths = ShortestPaths.of(lattice(2));
 
-        assertThatIllegalArgumentException().isThrownBy(() -> new Requirement(none, 9))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Requirement(none, 9))
                 .withMessage("least is 9; allowed: 0 to 8");
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        DifferentPath.best(paths, List.of(new Requirement(negative, 1)), NO_LIMIT, () -> false))
+                .isThrownBy(
+                        () -> DifferentPath.best(paths, List.of(new Requirement(negative, 1)), NO_LIMIT, () -> false))
                 .withMessage("difference is -1; allowed: 0 or more");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> DifferentPath.best(paths, List.of(), -1, () -> false));
+        assertThatIllegalArgumentException().isThrownBy(() -> DifferentPath.best(paths, List.of(), -1, () -> false));
     }
 
     @Test
@@ -172,14 +174,17 @@ class DifferentPathTest {
     }
 
     private static List<Requirement> requirements(List<Path> references, int least) {
-        return references.stream().map(path -> new Requirement(PathDifference.from(path), least)).toList();
+        return references.stream()
+                .map(path -> new Requirement(PathDifference.from(path), least))
+                .toList();
     }
 
     private static Optional<Path> bruteForce(LayeredGraph graph, List<Requirement> requirements, long limit) {
         List<Path> all = Lattices.all(graph);
         return all.stream()
                 .filter(path -> path.concessions() == all.get(0).concessions() && path.cost() <= limit)
-                .filter(path -> requirements.stream().allMatch(one -> one.difference().of(path) >= one.least()))
+                .filter(path ->
+                        requirements.stream().allMatch(one -> one.difference().of(path) >= one.least()))
                 .findFirst();
     }
 }

@@ -13,8 +13,14 @@ final class Lattices {
         return random(random, stages, states, largestCost, edgePercent, new ConcessionScale(1), 0);
     }
 
-    static LayeredGraph random(Random random, int stages, int states, int largestCost, int edgePercent,
-            ConcessionScale scale, int concedingPercent) {
+    static LayeredGraph random(
+            Random random,
+            int stages,
+            int states,
+            int largestCost,
+            int edgePercent,
+            ConcessionScale scale,
+            int concedingPercent) {
         int n = random.nextInt(4) == 0 ? 1 + random.nextInt(stages) : stages;
         long[] nodes = costs(random, 1 + random.nextInt(states), largestCost);
         LayeredGraph.Builder graph = LayeredGraph.builder(scale).first(nodes);
@@ -26,7 +32,10 @@ final class Lattices {
             for (int source = 0; source < sources; source++)
                 for (int target = 0; target < nodes.length; target++)
                     if (random.nextInt(100) < edgePercent)
-                        moves.edge(source, target, random.nextInt(largestCost + 1),
+                        moves.edge(
+                                source,
+                                target,
+                                random.nextInt(largestCost + 1),
                                 concession(random, scale, concedingPercent));
             graph.next(moves.build(), nodes);
             concede(random, graph, nodes.length, scale, concedingPercent);
@@ -45,14 +54,19 @@ final class Lattices {
     /** All paths that concede as little as the best, sorted. */
     static List<Path> leastConceding(LayeredGraph graph) {
         List<Path> paths = all(graph);
-        return paths.stream().filter(path -> path.concessions() == paths.get(0).concessions()).toList();
+        return paths.stream()
+                .filter(path -> path.concessions() == paths.get(0).concessions())
+                .toList();
     }
 
     private static void collect(LayeredGraph graph, int[] states, int stage, List<Path> paths) {
         if (stage == states.length) {
             var cost = graph.cost(states);
             if (cost.isPresent())
-                paths.add(new Path(states.clone(), cost.getAsLong(), graph.concessions(states).getAsLong()));
+                paths.add(new Path(
+                        states.clone(),
+                        cost.getAsLong(),
+                        graph.concessions(states).getAsLong()));
             return;
         }
         for (states[stage] = 0; states[stage] < graph.states(stage); states[stage]++)
@@ -62,7 +76,9 @@ final class Lattices {
     private static void concede(
             Random random, LayeredGraph.Builder graph, int states, ConcessionScale scale, int percent) {
         if (percent > 0)
-            graph.conceding(random.longs(states).map(seed -> concession(new Random(seed), scale, percent)).toArray());
+            graph.conceding(random.longs(states)
+                    .map(seed -> concession(new Random(seed), scale, percent))
+                    .toArray());
     }
 
     private static long concession(Random random, ConcessionScale scale, int percent) {

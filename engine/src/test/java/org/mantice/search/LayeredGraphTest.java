@@ -37,31 +37,52 @@ class LayeredGraphTest {
 
     @Test
     void totalsThatMightOverflowAreRefused() {
-        Transition dear = Transition.builder(1, 1).edge(0, 0, LayeredGraph.LARGEST_TOTAL / 2).build();
+        Transition dear = Transition.builder(1, 1)
+                .edge(0, 0, LayeredGraph.LARGEST_TOTAL / 2)
+                .build();
 
-        assertThat(LayeredGraph.builder().first(0).next(dear, 1).next(dear, 0).build().stages()).isEqualTo(3);
+        assertThat(LayeredGraph.builder()
+                        .first(0)
+                        .next(dear, 1)
+                        .next(dear, 0)
+                        .build()
+                        .stages())
+                .isEqualTo(3);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LayeredGraph.builder().first(0).next(dear, 1).next(dear, 1).build())
+                .isThrownBy(() -> LayeredGraph.builder()
+                        .first(0)
+                        .next(dear, 1)
+                        .next(dear, 1)
+                        .build())
                 .withMessageContaining("allowed: 0 to " + LayeredGraph.LARGEST_TOTAL);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> LayeredGraph.builder().first(Long.MAX_VALUE).next(ONE, Long.MAX_VALUE).build())
+                .isThrownBy(() -> LayeredGraph.builder()
+                        .first(Long.MAX_VALUE)
+                        .next(ONE, Long.MAX_VALUE)
+                        .build())
                 .withMessageContaining("allowed: 0 to " + LayeredGraph.LARGEST_TOTAL);
     }
 
     @Test
     void negativeCostsAreRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> LayeredGraph.builder().first(0, -1))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> LayeredGraph.builder().first(0, -1))
                 .withMessage("cost of state 1 of stage 0 is -1; allowed: 0 or more");
-        assertThatIllegalArgumentException().isThrownBy(() -> ONE.withCosts(new long[] {-1}))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ONE.withCosts(new long[] {-1}))
                 .withMessage("cost of edge 0 is -1; allowed: 0 or more");
-        assertThatIllegalArgumentException().isThrownBy(() -> Transition.builder(1, 1).edge(0, 0, -5));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Transition.builder(1, 1).edge(0, 0, -5));
     }
 
     @Test
     void edgesOutOfOrderAreRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> Transition.builder(2, 2).edge(1, 0, 0).edge(0, 0, 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> Transition.builder(2, 2).edge(0, 1, 0).edge(0, 1, 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> Transition.builder(2, 2).edge(0, 2, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Transition.builder(2, 2).edge(1, 0, 0).edge(0, 0, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Transition.builder(2, 2).edge(0, 1, 0).edge(0, 1, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Transition.builder(2, 2).edge(0, 2, 0));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Transition.of(new int[] {0, 2}, new int[] {1, 0}, new long[2], 2));
         assertThatIllegalArgumentException()
@@ -72,9 +93,11 @@ class LayeredGraphTest {
 
     @Test
     void aTransitionThatDoesNotFitIsRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> LayeredGraph.builder().first(0, 0).next(ONE, 0))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> LayeredGraph.builder().first(0, 0).next(ONE, 0))
                 .withMessage("transition to stage 1 joins 1 and 1 states; allowed: 2 and 1");
-        assertThatIllegalArgumentException().isThrownBy(() -> LayeredGraph.builder().build())
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> LayeredGraph.builder().build())
                 .withMessage("stages is 0; allowed: 1 or more");
     }
 
@@ -92,7 +115,11 @@ class LayeredGraphTest {
 
     @Test
     void edgesBuiltOneByOneEqualCompressedRows() {
-        Transition built = Transition.builder(3, 4).edge(0, 1, 5).edge(0, 3, 6).edge(2, 0, 7).build();
+        Transition built = Transition.builder(3, 4)
+                .edge(0, 1, 5)
+                .edge(0, 3, 6)
+                .edge(2, 0, 7)
+                .build();
 
         assertThat(built.sameShape(Transition.of(new int[] {0, 2, 2, 3}, new int[] {1, 3, 0}, new long[] {5, 6, 7}, 4)))
                 .isTrue();
@@ -120,7 +147,8 @@ class LayeredGraphTest {
             long packed = scale.pack(full);
             long one = scale.one(level);
 
-            assertThatExceptionOfType(ArithmeticException.class).isThrownBy(() -> scale.add(packed, one))
+            assertThatExceptionOfType(ArithmeticException.class)
+                    .isThrownBy(() -> scale.add(packed, one))
                     .withMessage("more than 4095 concessions of one level");
         }
         assertThatIllegalArgumentException().isThrownBy(() -> scale.pack(0, 0, 0, 0, 4096));
@@ -130,8 +158,11 @@ class LayeredGraphTest {
 
     @Test
     void aConcessionOutsideTheScaleIsRefused() {
-        Transition beyond = Transition.builder(1, 1).edge(0, 0, 0, Long.MAX_VALUE).build();
+        Transition beyond =
+                Transition.builder(1, 1).edge(0, 0, 0, Long.MAX_VALUE).build();
 
-        assertThatIllegalArgumentException().isThrownBy(() -> LayeredGraph.builder().first(0).next(beyond, 0).build());
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () -> LayeredGraph.builder().first(0).next(beyond, 0).build());
     }
 }

@@ -28,14 +28,20 @@ final class RandomStrokes implements StrokeLattice {
         capacity = 10 + random.nextInt(60);
         amountBefore = new int[places];
         for (int place = 1; place < places; place++) amountBefore[place] = amountBefore[place - 1] + random.nextInt(14);
-        borders = random.ints(1 + random.nextInt(12), 1, capacity + 1).sorted().distinct().toArray();
+        borders = random.ints(1 + random.nextInt(12), 1, capacity + 1)
+                .sorted()
+                .distinct()
+                .toArray();
         largestCost = random.nextInt(8);
         impossiblePercent = random.nextInt(12);
         shifting = random.nextBoolean();
         int count = 1 + random.nextInt(3);
         for (int start = 0; start < count; start++)
-            starts.add(new Start(start * capacity / 3, random.nextBoolean() ? Direction.RISING : Direction.FALLING,
-                    random.nextInt(3), ConcessionScale.NONE));
+            starts.add(new Start(
+                    start * capacity / 3,
+                    random.nextBoolean() ? Direction.RISING : Direction.FALLING,
+                    random.nextInt(3),
+                    ConcessionScale.NONE));
     }
 
     @Override
@@ -76,7 +82,8 @@ final class RandomStrokes implements StrokeLattice {
     @Override
     public List<Shift> shifts(int place) {
         if (!shifting || place % 3 != 0) return List.of();
-        return List.of(new Shift(0, capacity / 2, draw(1, place, 0, 0, false), concession(11, place)),
+        return List.of(
+                new Shift(0, capacity / 2, draw(1, place, 0, 0, false), concession(11, place)),
                 new Shift(capacity / 2, capacity / 4, draw(2, place, 0, 0, false), concession(12, place)));
     }
 
@@ -134,8 +141,16 @@ final class RandomStrokes implements StrokeLattice {
         return plans;
     }
 
-    private void extend(List<StrokePlan> plans, int start, List<Stroke> strokes, int place, int level,
-            Direction direction, long cost, long gives, int shift) {
+    private void extend(
+            List<StrokePlan> plans,
+            int start,
+            List<Stroke> strokes,
+            int place,
+            int level,
+            Direction direction,
+            long cost,
+            long gives,
+            int shift) {
         for (int to = place + 1; place < places - 1 && to <= furthest(place); to++) {
             int end = direction == Direction.RISING ? level + amount(place, to) : level - amount(place, to);
             if (end < 0 || end > capacity) continue;
@@ -146,8 +161,8 @@ final class RandomStrokes implements StrokeLattice {
             if (stroke < 0 || ending < 0) continue;
             Stroke last = strokes.isEmpty() ? null : strokes.get(strokes.size() - 1);
             long total = cost + stroke + ending + (last == null ? 0 : pairCost(last.from(), place, to));
-            long given = scale.add(gives, scale.add(strokeConcessions(place, to, direction),
-                    endConcessions(to, direction, cell)));
+            long given = scale.add(
+                    gives, scale.add(strokeConcessions(place, to, direction), endConcessions(to, direction, cell)));
             strokes.add(new Stroke(place, to, direction, shift, level, end));
             if (to == places - 1) plans.add(new StrokePlan(start, strokes, total, given));
             else goOn(plans, start, strokes, to, end, direction, total, given);
@@ -155,8 +170,15 @@ final class RandomStrokes implements StrokeLattice {
         }
     }
 
-    private void goOn(List<StrokePlan> plans, int start, List<Stroke> strokes, int place, int level,
-            Direction direction, long cost, long gives) {
+    private void goOn(
+            List<StrokePlan> plans,
+            int start,
+            List<Stroke> strokes,
+            int place,
+            int level,
+            Direction direction,
+            long cost,
+            long gives) {
         Direction other = direction.opposite();
         long turn = turnCost(place, other);
         long turned = scale.add(gives, turnConcessions(place, other));
@@ -164,11 +186,27 @@ final class RandomStrokes implements StrokeLattice {
         for (int index = 0; index < shifts(place).size(); index++) {
             Shift shift = shifts(place).get(index);
             if (level == shift.level() || Math.abs(level - shift.level()) > shift.most()) continue;
-            extend(plans, start, strokes, place, shift.level(), direction, cost + shift.cost(),
-                    scale.add(gives, shift.concessions()), index);
+            extend(
+                    plans,
+                    start,
+                    strokes,
+                    place,
+                    shift.level(),
+                    direction,
+                    cost + shift.cost(),
+                    scale.add(gives, shift.concessions()),
+                    index);
             if (turn >= 0)
-                extend(plans, start, strokes, place, shift.level(), other, cost + turn + shift.cost(),
-                        scale.add(turned, shift.concessions()), index);
+                extend(
+                        plans,
+                        start,
+                        strokes,
+                        place,
+                        shift.level(),
+                        other,
+                        cost + turn + shift.cost(),
+                        scale.add(turned, shift.concessions()),
+                        index);
         }
     }
 

@@ -52,7 +52,8 @@ class SecondOpinionTest {
             GraphPath<Integer, DefaultWeightedEdge> first = theirs.next();
             assertThat(list(ours.get(0))).as("seed %s", seed).isEqualTo(states(graph, first));
             for (int i = 1; i < PATHS; i++)
-                assertThat(ours.get(i).cost()).isLessThanOrEqualTo((long) theirs.next().getWeight());
+                assertThat(ours.get(i).cost())
+                        .isLessThanOrEqualTo((long) theirs.next().getWeight());
         }
     }
 
@@ -74,7 +75,8 @@ class SecondOpinionTest {
     }
 
     private static LayeredGraph lattice(Random random, int largest) {
-        LayeredGraph.Builder graph = LayeredGraph.builder().first(random.longs(10, 0, largest).toArray());
+        LayeredGraph.Builder graph =
+                LayeredGraph.builder().first(random.longs(10, 0, largest).toArray());
         for (int stage = 1; stage < 25; stage++) {
             Transition.Builder moves = Transition.builder(10, 10);
             for (int source = 0; source < 10; source++)

@@ -23,7 +23,9 @@ class ShortestPathsTest {
             LayeredGraph graph = Lattices.random(random, 6, 4, 1 + random.nextInt(6), 40 + random.nextInt(61));
             List<Path> expected = Lattices.all(graph);
 
-            assertThat(ShortestPaths.of(graph).best(Integer.MAX_VALUE)).as("seed %s", seed).isEqualTo(expected);
+            assertThat(ShortestPaths.of(graph).best(Integer.MAX_VALUE))
+                    .as("seed %s", seed)
+                    .isEqualTo(expected);
             compared += expected.size();
         }
         assertThat(compared).isGreaterThan(10_000);
@@ -68,7 +70,8 @@ class ShortestPathsTest {
 
         assertThat(paths.best(0)).isEmpty();
         assertThat(paths.best(1)).containsExactly(paths.best().orElseThrow());
-        assertThatIllegalArgumentException().isThrownBy(() -> paths.best(-1))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> paths.best(-1))
                 .withMessage("k is -1; allowed: 0 or more");
     }
 
@@ -109,7 +112,8 @@ class ShortestPathsTest {
     void aLatticeWithoutPathSaysWhereItEnds() {
         Transition all = Transition.builder(1, 2).edge(0, 0, 1).edge(0, 1, 1).build();
         Transition none = Transition.builder(2, 1).build();
-        LayeredGraph graph = LayeredGraph.builder().first(0).next(all, 0, 0).next(none, 0).build();
+        LayeredGraph graph =
+                LayeredGraph.builder().first(0).next(all, 0, 0).next(none, 0).build();
 
         ShortestPaths paths = ShortestPaths.of(graph);
 
@@ -144,7 +148,9 @@ class ShortestPathsTest {
                 locks = locks.allowing(stage, allowed[stage]);
             }
 
-            List<Path> expected = Lattices.all(graph).stream().filter(path -> keeps(path, allowed)).toList();
+            List<Path> expected = Lattices.all(graph).stream()
+                    .filter(path -> keeps(path, allowed))
+                    .toList();
 
             ShortestPaths restricted = ShortestPaths.of(graph, locks);
             assertThat(restricted.best(Integer.MAX_VALUE)).as("seed %s", seed).isEqualTo(expected);
@@ -155,7 +161,8 @@ class ShortestPathsTest {
     @Test
     void requiringAndForbiddingTheSameStateLeavesNoPath() {
         LayeredGraph graph = trellis(new Random(5), 4, 3, 5);
-        Restriction both = Restriction.free().requiring(2, 1).and(Restriction.free().forbidding(2, 1, 3));
+        Restriction both =
+                Restriction.free().requiring(2, 1).and(Restriction.free().forbidding(2, 1, 3));
 
         assertThat(ShortestPaths.of(graph, both).feasible()).isFalse();
         assertThat(ShortestPaths.of(graph, both).firstBlockedStage()).hasValue(2);
@@ -168,9 +175,11 @@ class ShortestPathsTest {
         Restriction beyond = Restriction.free().requiring(4, 0);
         Restriction above = Restriction.free().requiring(1, 3);
 
-        assertThatIllegalArgumentException().isThrownBy(() -> ShortestPaths.of(graph, beyond))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShortestPaths.of(graph, beyond))
                 .withMessage("restricted stage is 4; allowed: 0 to 3");
-        assertThatIllegalArgumentException().isThrownBy(() -> ShortestPaths.of(graph, above))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShortestPaths.of(graph, above))
                 .withMessage("state of stage 1 is 3; allowed: 0 to 2");
     }
 
@@ -186,7 +195,8 @@ class ShortestPathsTest {
             ShortestPaths paths = ShortestPaths.of(graph);
 
             assertThat(paths.best(Integer.MAX_VALUE)).as("seed %s", seed).isEqualTo(expected);
-            if (!expected.isEmpty()) assertThat(paths.concessions()).hasValue(expected.get(0).concessions());
+            if (!expected.isEmpty())
+                assertThat(paths.concessions()).hasValue(expected.get(0).concessions());
             if (expected.size() > 1 && expected.get(0).concessions() > 0) conceding++;
         }
         assertThat(conceding).isGreaterThan(50);
@@ -199,7 +209,8 @@ class ShortestPathsTest {
                 .edge(0, 0, 0, scale.one(0))
                 .edge(0, 1, 1_000_000_000_000L, scale.pack(0, 1000))
                 .build();
-        LayeredGraph graph = LayeredGraph.builder(scale).first(0).next(moves, 0, 0).build();
+        LayeredGraph graph =
+                LayeredGraph.builder(scale).first(0).next(moves, 0, 0).build();
 
         Path best = ShortestPaths.of(graph).best().orElseThrow();
 
@@ -218,7 +229,9 @@ class ShortestPathsTest {
                     int at = stage;
                     int wanted = state;
                     assertThat(paths.bestThrough(stage, state))
-                            .isEqualTo(all.stream().filter(path -> path.state(at) == wanted).findFirst());
+                            .isEqualTo(all.stream()
+                                    .filter(path -> path.state(at) == wanted)
+                                    .findFirst());
                 }
         }
     }
@@ -231,7 +244,8 @@ class ShortestPathsTest {
         for (int stage = 0; stage < 5; stage++) {
             nodes.add(new Random(stage).longs(4, 0, 9).toArray());
             if (stage < 4)
-                transitions.add(graph.transition(stage).withCosts(new Random(stage).longs(16, 0, 9).toArray()));
+                transitions.add(graph.transition(stage)
+                        .withCosts(new Random(stage).longs(16, 0, 9).toArray()));
         }
 
         LayeredGraph other = graph.withCosts(nodes, transitions);
@@ -255,7 +269,8 @@ class ShortestPathsTest {
 
     /** A full trellis with costs from 0 to {@code largest}. */
     private static LayeredGraph trellis(Random random, int stages, int states, int largest) {
-        LayeredGraph.Builder graph = LayeredGraph.builder().first(random.longs(states, 0, largest + 1L).toArray());
+        LayeredGraph.Builder graph = LayeredGraph.builder()
+                .first(random.longs(states, 0, largest + 1L).toArray());
         for (int stage = 1; stage < stages; stage++) {
             Transition.Builder moves = Transition.builder(states, states);
             for (int source = 0; source < states; source++)

@@ -51,8 +51,9 @@ class StrokeSearchTest {
         for (long seed = 0; seed < 600; seed++) {
             RandomStrokes lattice = new RandomStrokes(seed, 9, 40 + (int) (seed % 60));
             List<StrokePlan> all = lattice.all();
-            List<StrokePlan> expected =
-                    all.stream().filter(plan -> plan.concessions() == all.get(0).concessions()).toList();
+            List<StrokePlan> expected = all.stream()
+                    .filter(plan -> plan.concessions() == all.get(0).concessions())
+                    .toList();
 
             assertThat(StrokeSearch.of(lattice).answer(StrokeQuery.best(ALL)).plans())
                     .as("seed %s", seed)
@@ -76,7 +77,9 @@ class StrokeSearchTest {
                                 >= least)
                         .toList();
 
-                assertThat(StrokeSearch.of(lattice).answer(StrokeQuery.best(ALL).differing(least, difference)).plans())
+                assertThat(StrokeSearch.of(lattice)
+                                .answer(StrokeQuery.best(ALL).differing(least, difference))
+                                .plans())
                         .as("seed %s, %s differences", seed, least)
                         .isEqualTo(expected);
                 found += expected.size();
@@ -97,7 +100,9 @@ class StrokeSearchTest {
                     .filter(plan -> plan.cost() <= limit && plan.concessions() == concessions)
                     .toList();
 
-            assertThat(StrokeSearch.of(lattice).answer(StrokeQuery.best(ALL).within(limit, concessions)).plans())
+            assertThat(StrokeSearch.of(lattice)
+                            .answer(StrokeQuery.best(ALL).within(limit, concessions))
+                            .plans())
                     .as("seed %s", seed)
                     .isEqualTo(expected);
         }
@@ -110,7 +115,8 @@ class StrokeSearchTest {
             RandomStrokes lattice = new RandomStrokes(seed, 10, (int) (seed % 3) * 20);
             List<StrokePlan> all = lattice.all();
 
-            StrokeAnswer answer = StrokeSearch.of(lattice).answer(StrokeQuery.best(8).withLabelBudget(10));
+            StrokeAnswer answer =
+                    StrokeSearch.of(lattice).answer(StrokeQuery.best(8).withLabelBudget(10));
 
             assertThat(all).as("seed %s", seed).containsAll(answer.plans());
             assertThat(answer.plans().subList(0, answer.proven())).isEqualTo(all.subList(0, answer.proven()));
@@ -131,15 +137,18 @@ class StrokeSearchTest {
         int strokes = 0;
         for (long seed = 0; seed < 200; seed++) {
             RandomStrokes lattice = new RandomStrokes(seed, 12, 0);
-            for (StrokePlan plan : StrokeSearch.of(lattice).answer(StrokeQuery.best(5)).plans()) {
+            for (StrokePlan plan :
+                    StrokeSearch.of(lattice).answer(StrokeQuery.best(5)).plans()) {
                 Stroke before = null;
                 for (Stroke stroke : plan.strokes()) {
                     int change = stroke.endLevel() - stroke.startLevel();
                     assertThat(stroke.endLevel()).isBetween(0, lattice.capacity());
-                    assertThat(change).isEqualTo((stroke.direction() == Direction.RISING ? 1 : -1)
-                            * lattice.amount(stroke.from(), stroke.to()));
+                    assertThat(change)
+                            .isEqualTo((stroke.direction() == Direction.RISING ? 1 : -1)
+                                    * lattice.amount(stroke.from(), stroke.to()));
                     if (before != null && stroke.shift() == StrokePlan.NO_SHIFT) {
-                        assertThat(stroke.direction()).isEqualTo(before.direction().opposite());
+                        assertThat(stroke.direction())
+                                .isEqualTo(before.direction().opposite());
                         assertThat(stroke.startLevel()).isEqualTo(before.endLevel());
                     }
                     before = stroke;
@@ -161,8 +170,10 @@ class StrokeSearchTest {
     @Test
     void nonsenseIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> StrokeQuery.best(-1));
-        assertThatIllegalArgumentException().isThrownBy(() -> StrokeQuery.best(1).differing(9, (a, b, c) -> 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> StrokeQuery.best(1).withLabelBudget(0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> StrokeQuery.best(1).differing(9, (a, b, c) -> 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> StrokeQuery.best(1).withLabelBudget(0));
         assertThatIllegalArgumentException().isThrownBy(() -> new StrokeLattice.Start(-1, Direction.RISING));
         assertThatIllegalArgumentException().isThrownBy(() -> new StrokeLattice.Shift(1, 0, 0, 0));
     }

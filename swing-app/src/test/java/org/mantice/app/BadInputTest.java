@@ -29,7 +29,8 @@ import org.mantice.rule.TurnPlace;
 
 /** Bad input from the command to the message: one line each, nothing else lost, no hang. */
 class BadInputTest {
-    private static final String CONTAINER = "<container><rootfiles><rootfile full-path=\"score.xml\"/></rootfiles></container>";
+    private static final String CONTAINER =
+            "<container><rootfiles><rootfile full-path=\"score.xml\"/></rootfiles></container>";
     private static final int MEGABYTE = 1024 * 1024;
 
     @TempDir
@@ -57,9 +58,14 @@ class BadInputTest {
     }
 
     private static String entityBomb() {
-        StringBuilder doctype = new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE score-partwise [<!ENTITY a0 \"ha\">");
+        StringBuilder doctype =
+                new StringBuilder("<?xml version=\"1.0\"?><!DOCTYPE score-partwise [<!ENTITY a0 \"ha\">");
         for (int i = 1; i < 30; i++)
-            doctype.append("<!ENTITY a").append(i).append(" \"").append(("&a" + (i - 1) + ";").repeat(10)).append("\">");
+            doctype.append("<!ENTITY a")
+                    .append(i)
+                    .append(" \"")
+                    .append(("&a" + (i - 1) + ";").repeat(10))
+                    .append("\">");
         return doctype + "]><score-partwise><movement-title>&a29;</movement-title></score-partwise>";
     }
 
@@ -121,7 +127,8 @@ class BadInputTest {
                 .contains(OneRulePack.RULE, "pass 1", cost.contains("sulks") ? "sulks" : "-5", "--without")
                 .doesNotContain("\tat ");
         assertThat(without.code()).as(without.err()).isZero();
-        assertThat(without.out()).isEqualTo(call("plan", file, "--alternatives", 1).out());
+        assertThat(without.out())
+                .isEqualTo(call("plan", file, "--alternatives", 1).out());
     }
 
     @Test
@@ -142,8 +149,8 @@ class BadInputTest {
     @Test
     void accordionWithoutBassIsPlannedForTheRightHandAndTheSilentLeftHandIsSaid() throws IOException {
         Path accordion = folder.resolve("treble-only.accordion.json");
-        String profile = Files.readString(
-                Calls.examples().resolve("accordions").resolve("runas-34-key-72-bass.accordion.json"));
+        String profile =
+                Files.readString(Calls.examples().resolve("accordions").resolve("runas-34-key-72-bass.accordion.json"));
         Files.writeString(accordion, profile.replaceFirst("\"columns\" : \\d+", "\"columns\" : 0"));
 
         Answer answer = call("plan", tune("the-rusty-gate"), "--accordion", accordion, "--json");
@@ -152,6 +159,8 @@ class BadInputTest {
         assertThat(answer.code()).as(answer.err()).isZero();
         assertThat(plan.at("/leftHand/events").size()).isZero();
         assertThat(plan.at("/bellows/strokes").size()).isPositive();
-        assertThat(call("plan", tune("the-rusty-gate"), "--accordion", accordion).out()).containsIgnoringCase("no bass");
+        assertThat(call("plan", tune("the-rusty-gate"), "--accordion", accordion)
+                        .out())
+                .containsIgnoringCase("no bass");
     }
 }

@@ -85,8 +85,10 @@ class CommandLineTest {
         assertThat(tree.path("format").asText()).isEqualTo("mantice-plan");
         assertThat(tree.at("/plan/label").asText()).isEqualTo("best");
         assertThat(tree.at("/plan/rightHand/events").size()).isGreaterThan(20);
-        long sum = tree.path("explanation").path("children").findValues("nothing").size();
-        for (JsonNode layer : tree.path("explanation").path("children")) sum += layer.path("cost").asLong();
+        long sum =
+                tree.path("explanation").path("children").findValues("nothing").size();
+        for (JsonNode layer : tree.path("explanation").path("children"))
+            sum += layer.path("cost").asLong();
         assertThat(sum).isEqualTo(tree.path("costMicropoints").asLong()).isPositive();
     }
 
@@ -107,7 +109,9 @@ class CommandLineTest {
 
         assertThat(answer.code()).isEqualTo(1);
         assertThat(answer.out()).contains("Five Steps to the Ferry", "Lanterns at the Weir");
-        assertThat(answer.err()).contains("b.musicxml").contains("3 tunes: 2 planned, 0 not playable as asked, 1 could not");
+        assertThat(answer.err())
+                .contains("b.musicxml")
+                .contains("3 tunes: 2 planned, 0 not playable as asked, 1 could not");
         assertThat(answer.err().lines()).hasSize(2);
     }
 
@@ -145,7 +149,10 @@ class CommandLineTest {
 
             assertThat(answer.code()).as(name + answer.out()).isEqualTo(1);
             assertThat(answer.err().lines()).as(name).hasSize(1);
-            assertThat(answer.err()).contains(name + ".musicxml").doesNotContain("Exception").doesNotContain("\tat ");
+            assertThat(answer.err())
+                    .contains(name + ".musicxml")
+                    .doesNotContain("Exception")
+                    .doesNotContain("\tat ");
         }
     }
 
@@ -160,7 +167,10 @@ class CommandLineTest {
             {json.substring(0, json.length() / 2), "ends in the middle"},
             {json.replace("\"version\" : \"0.1\"", "\"version\" : \"7.0\""), "a newer Mantice"},
             {json.replace("\"timesThrough\" : ", "\"timesThrough\" : 9"), "timesThrough"},
-            {json.replaceFirst("\"fingers\" : \\[\\s*\\d", "\"fingers\" : [ \"x\""), "fingers/0 is \"x\"; allowed: a whole number"},
+            {
+                json.replaceFirst("\"fingers\" : \\[\\s*\\d", "\"fingers\" : [ \"x\""),
+                "fingers/0 is \"x\"; allowed: a whole number"
+            },
             {"[]", "a JSON object"},
             {"", "is empty"},
             {json.replaceFirst("\"engine\" :", "\"engine\" : \"again\", \"engine\" :"), "comes twice"},
@@ -179,11 +189,19 @@ class CommandLineTest {
     @Test
     void contradictoryLocksAreNamed() {
         Answer answer = call(
-                "plan", tune("five-steps-to-the-ferry"), "--lock", "octave=0", "--lock", "register=bassoon",
-                "--lock", "pass1:register=master");
+                "plan",
+                tune("five-steps-to-the-ferry"),
+                "--lock",
+                "octave=0",
+                "--lock",
+                "register=bassoon",
+                "--lock",
+                "pass1:register=master");
 
         assertThat(answer.code()).isEqualTo(1);
-        assertThat(answer.out()).contains("not playable as asked", "bassoon", "master").doesNotContain("octave 0");
+        assertThat(answer.out())
+                .contains("not playable as asked", "bassoon", "master")
+                .doesNotContain("octave 0");
     }
 
     @Test
@@ -205,11 +223,20 @@ class CommandLineTest {
     @Test
     void buttonsAreLockedByTheirNames() {
         Answer kept = call(
-                "plan", tune("five-steps-to-the-ferry"), "--lock", "buttons@2:3=E counterbass", "--details",
-                "--alternatives", 1);
+                "plan",
+                tune("five-steps-to-the-ferry"),
+                "--lock",
+                "buttons@2:3=E counterbass",
+                "--details",
+                "--alternatives",
+                1);
         Answer unknown = call("plan", tune("five-steps-to-the-ferry"), "--lock", "buttons@2:3=H bass");
         Answer torn = call(
-                "plan", tune("five-steps-to-the-ferry"), "--lock", "buttons@2:3=E counterbass", "--lock",
+                "plan",
+                tune("five-steps-to-the-ferry"),
+                "--lock",
+                "buttons@2:3=E counterbass",
+                "--lock",
                 "buttons@2:3=G bass");
 
         assertThat(kept.code()).as(kept.out()).isZero();

@@ -6,8 +6,15 @@ import java.util.Random;
 final class InventedTune {
     private static final String[] SCALE = {"C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5", "D5", "E5", "F5", "G5"};
     private static final String[][] CHORDS = {
-        {"C", "major"}, {"F", "major"}, {"G", "dominant"}, {"A", "minor"}, {"D", "minor"}, {"E", "dominant"},
-        {"G", "major"}, {"D", "minor-seventh"}, {"B", "diminished"}
+        {"C", "major"},
+        {"F", "major"},
+        {"G", "dominant"},
+        {"A", "minor"},
+        {"D", "minor"},
+        {"E", "dominant"},
+        {"G", "major"},
+        {"D", "minor-seventh"},
+        {"B", "diminished"}
     };
 
     private final Random random;
@@ -51,7 +58,10 @@ final class InventedTune {
 
     private void chord(StringBuilder xml) {
         String[] chord = CHORDS[random.nextInt(CHORDS.length)];
-        xml.append("<harmony><root><root-step>").append(chord[0]).append("</root-step></root><kind>").append(chord[1])
+        xml.append("<harmony><root><root-step>")
+                .append(chord[0])
+                .append("</root-step></root><kind>")
+                .append(chord[1])
                 .append("</kind></harmony>");
     }
 
@@ -61,9 +71,15 @@ final class InventedTune {
         xml.append("<note>");
         if (random.nextInt(14) == 0) xml.append("<rest/>");
         else
-            xml.append("<pitch><step>").append(pitch.charAt(0)).append("</step><octave>").append(pitch.charAt(1))
+            xml.append("<pitch><step>")
+                    .append(pitch.charAt(0))
+                    .append("</step><octave>")
+                    .append(pitch.charAt(1))
                     .append("</octave></pitch>");
-        xml.append("<duration>").append(length).append("</duration><voice>1</voice><type>")
-                .append(length == 4 ? "half" : length == 2 ? "quarter" : "eighth").append("</type></note>");
+        xml.append("<duration>")
+                .append(length)
+                .append("</duration><voice>1</voice><type>")
+                .append(length == 4 ? "half" : length == 2 ? "quarter" : "eighth")
+                .append("</type></note>");
     }
 }

@@ -34,8 +34,7 @@ class LongTuneIT {
         planIn256Megabytes(2_000, 1);
     }
 
-    private void planIn256Megabytes(int written, int times, String... more)
-            throws IOException, InterruptedException {
+    private void planIn256Megabytes(int written, int times, String... more) throws IOException, InterruptedException {
         Path tune = folder.resolve("long.musicxml");
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");

@@ -43,9 +43,17 @@ final class OneRulePack {
                     }
                 }
                 """.formatted(set.name(), reach.getSimpleName(), cost, RULE));
-        int failed = ToolProvider.getSystemJavaCompiler().run(
-                null, null, null, "-proc:none", "-cp", System.getProperty("java.class.path"), "-d", classes.toString(),
-                source.toString());
+        int failed = ToolProvider.getSystemJavaCompiler()
+                .run(
+                        null,
+                        null,
+                        null,
+                        "-proc:none",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "-d",
+                        classes.toString(),
+                        source.toString());
         assertThat(failed).isZero();
         Files.createDirectories(jar.getParent());
         try (OutputStream out = Files.newOutputStream(jar);
@@ -53,7 +61,8 @@ final class OneRulePack {
                 Stream<Path> files = Files.walk(classes)) {
             entries.putNextEntry(new JarEntry("META-INF/services/org.mantice.rule.RuleProvider"));
             entries.write("stranger.Pack\n".getBytes(StandardCharsets.UTF_8));
-            for (Path file : List.copyOf(files.filter(Files::isRegularFile).sorted().toList())) {
+            for (Path file :
+                    List.copyOf(files.filter(Files::isRegularFile).sorted().toList())) {
                 entries.putNextEntry(new JarEntry("stranger/" + file.getFileName()));
                 entries.write(Files.readAllBytes(file));
             }

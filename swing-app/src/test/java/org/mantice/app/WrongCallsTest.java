@@ -35,24 +35,26 @@ class WrongCallsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "--times | 21 | times is 21; allowed: 1 to 20",
-        "--times | 0 | times is 0",
-        "--tempo | 4 | tempo is 4; allowed: 5 to 1000",
-        "--tempo | 2000000000 | tempo is 2000000000",
-        "--transpose | 12 | transpose is 12; allowed: -11 to 11",
-        "--loudness | loud | loudness is loud; allowed: ppp",
-        "--part | '' | part is blank",
-        "--weight | no.rule=3 | no.rule; allowed: variation.",
-        "--weight | bellows.turns=100001 | 100001",
-        "--lock | octave=5 | octave=5 is 5; allowed: -1, 0, 1",
-        "--lock | finger@1:1=6 | finger@1:1=6 is 6; allowed: 1 to 5",
-        "--lock | turn@3:1=maybe | maybe; allowed: yes, no",
-        "--lock | turn=yes | has no place",
-        "--lock | register@3=master | has a place",
-        "--lock | sing | lock is sing",
-        "--packs | nowhere-at-all | packs is nowhere-at-all; allowed: a folder",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--times | 21 | times is 21; allowed: 1 to 20",
+                "--times | 0 | times is 0",
+                "--tempo | 4 | tempo is 4; allowed: 5 to 1000",
+                "--tempo | 2000000000 | tempo is 2000000000",
+                "--transpose | 12 | transpose is 12; allowed: -11 to 11",
+                "--loudness | loud | loudness is loud; allowed: ppp",
+                "--part | '' | part is blank",
+                "--weight | no.rule=3 | no.rule; allowed: variation.",
+                "--weight | bellows.turns=100001 | 100001",
+                "--lock | octave=5 | octave=5 is 5; allowed: -1, 0, 1",
+                "--lock | finger@1:1=6 | finger@1:1=6 is 6; allowed: 1 to 5",
+                "--lock | turn@3:1=maybe | maybe; allowed: yes, no",
+                "--lock | turn=yes | has no place",
+                "--lock | register@3=master | has a place",
+                "--lock | sing | lock is sing",
+                "--packs | nowhere-at-all | packs is nowhere-at-all; allowed: a folder",
+            })
     void valueThatIsWrongForEveryTuneIsRefusedOnceWhateverTheTunes(String option, String value, String message) {
         refused(call("plan", tune("the-rusty-gate"), tune("lanterns-at-the-weir"), option, value), message);
     }
@@ -97,8 +99,7 @@ class WrongCallsTest {
     void checkOfAFolderReadsTunesPlansAndProfiles() throws IOException {
         planOfFiveSteps();
         Files.copy(tune("the-rusty-gate"), folder.resolve("gate.musicxml"));
-        Files.copy(
-                examples().resolve("players/pim-haldersen.player.json"), folder.resolve("pim.player.json"));
+        Files.copy(examples().resolve("players/pim-haldersen.player.json"), folder.resolve("pim.player.json"));
         Files.copy(
                 examples().resolve("accordions/pims-26-key-48-bass.accordion.json"),
                 folder.resolve("pim.accordion.json"));
@@ -112,7 +113,15 @@ class WrongCallsTest {
     @Test
     void planMadeWithoutARuleIsCheckedAndExplainedWithoutIt() {
         Path plan = folder.resolve("five-steps-to-the-ferry.plan.json");
-        call("plan", tune("five-steps-to-the-ferry"), "--alternatives", 1, "--out", folder, "--without", "bellows.turns");
+        call(
+                "plan",
+                tune("five-steps-to-the-ferry"),
+                "--alternatives",
+                1,
+                "--out",
+                folder,
+                "--without",
+                "bellows.turns");
 
         Answer check = call("check", plan);
         Answer explain = call("explain", plan, "2");
@@ -125,8 +134,8 @@ class WrongCallsTest {
     @Test
     void planMadeWithARuleThatIsNotHereNamesTheRuleAndItsPack() throws IOException {
         Path plan = planOfFiveSteps();
-        Files.writeString(plan, Files.readString(plan).replaceFirst(
-                "(\"rules\" : \\[)", "$1 \"teacher.soft-landing\", "));
+        Files.writeString(
+                plan, Files.readString(plan).replaceFirst("(\"rules\" : \\[)", "$1 \"teacher.soft-landing\", "));
 
         Answer check = call("check", plan);
 
@@ -145,8 +154,7 @@ class WrongCallsTest {
 
     @Test
     void tuneThatIsNotPlayableLeavesStandardOutputToJson() {
-        Answer answer = call(
-                "plan", tune("fog-over-grebe-holm"), "--accordion", "student-26-key-48-bass", "--json");
+        Answer answer = call("plan", tune("fog-over-grebe-holm"), "--accordion", "student-26-key-48-bass", "--json");
 
         assertThat(answer.code()).isEqualTo(1);
         assertThat(answer.out()).isEmpty();
@@ -181,37 +189,47 @@ class WrongCallsTest {
     @Test
     void instrumentWithoutBassAndTuneWithoutChordsAreSaidAndPlannedForTheRightHand() throws IOException {
         ObjectMapper mapper = new ObjectMapper();
-        ObjectNode profile = (ObjectNode) mapper.readTree(
-                examples().resolve("accordions/pims-26-key-48-bass.accordion.json").toFile());
-        ((ObjectNode) profile.path("bass")).put("columns", 0).put("firstColumn", 0).putArray("rows");
+        ObjectNode profile = (ObjectNode) mapper.readTree(examples()
+                .resolve("accordions/pims-26-key-48-bass.accordion.json")
+                .toFile());
+        ((ObjectNode) profile.path("bass"))
+                .put("columns", 0)
+                .put("firstColumn", 0)
+                .putArray("rows");
         Path bare = folder.resolve("bare.accordion.json");
         mapper.writeValue(bare.toFile(), profile);
         Path plain = folder.resolve("plain.musicxml");
-        Files.writeString(plain, Files.readString(tune("five-steps-to-the-ferry"))
-                .replaceAll("(?s)<harmony.*?</harmony>", ""));
+        Files.writeString(
+                plain, Files.readString(tune("five-steps-to-the-ferry")).replaceAll("(?s)<harmony.*?</harmony>", ""));
 
         Answer withoutBass = call("plan", tune("five-steps-to-the-ferry"), "--accordion", bare);
         Answer withoutChords = call("plan", plain);
 
         assertThat(withoutBass.code()).as(withoutBass.err()).isZero();
-        assertThat(withoutBass.out())
-                .contains("The left hand is silent: the instrument has no bass side.", "best");
+        assertThat(withoutBass.out()).contains("The left hand is silent: the instrument has no bass side.", "best");
         assertThat(withoutChords.code()).as(withoutChords.err()).isZero();
-        assertThat(withoutChords.out())
-                .contains("The left hand is silent: no chords and no bass are written.", "best");
+        assertThat(withoutChords.out()).contains("The left hand is silent: no chords and no bass are written.", "best");
     }
 
     @Test
     void placesInMessagesAreCountedAsInTheCall() {
         Answer fingers = call(
-                "plan", tune("lanterns-at-the-weir"), "--lock", "finger@3:1=1", "--lock", "octave=0",
-                "--lock", "finger@3:1=2");
-        Answer turns = call(
-                "plan", tune("lanterns-at-the-weir"), "--lock", "turn@3:1=yes", "--lock", "turn@3:1=no");
+                "plan",
+                tune("lanterns-at-the-weir"),
+                "--lock",
+                "finger@3:1=1",
+                "--lock",
+                "octave=0",
+                "--lock",
+                "finger@3:1=2");
+        Answer turns = call("plan", tune("lanterns-at-the-weir"), "--lock", "turn@3:1=yes", "--lock", "turn@3:1=no");
 
         assertThat(fingers.code()).isEqualTo(1);
         assertThat(fingers.out())
-                .contains("contradict", "finger 1 on note 1 at measure 3, beat 1", "finger 2 on note 1 at measure 3, beat 1")
+                .contains(
+                        "contradict",
+                        "finger 1 on note 1 at measure 3, beat 1",
+                        "finger 2 on note 1 at measure 3, beat 1")
                 .doesNotContain("octave");
         assertThat(turns.out()).contains("a turn at measure 3, beat 1 and no turn at measure 3, beat 1");
     }
@@ -219,10 +237,21 @@ class WrongCallsTest {
     @Test
     void differencesNameThePlacesAsTheReaderCountsThem() {
         call("plan", tune("lanterns-at-the-weir"), "--alternatives", 1, "--out", folder.resolve("1"));
-        call("plan", tune("lanterns-at-the-weir"), "--alternatives", 1, "--out", folder.resolve("2"), "--lock", "finger@0:3=2");
+        call(
+                "plan",
+                tune("lanterns-at-the-weir"),
+                "--alternatives",
+                1,
+                "--out",
+                folder.resolve("2"),
+                "--lock",
+                "finger@0:3=2");
         String name = "lanterns-at-the-weir.plan.json";
 
-        Answer compare = call("compare", folder.resolve("1").resolve(name), folder.resolve("2").resolve(name));
+        Answer compare = call(
+                "compare",
+                folder.resolve("1").resolve(name),
+                folder.resolve("2").resolve(name));
 
         assertThat(compare.code()).as(compare.err()).isZero();
         assertThat(compare.out()).contains("pass 1, measure 0, beat 3: finger ");

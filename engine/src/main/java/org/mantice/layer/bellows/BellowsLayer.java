@@ -157,7 +157,8 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
                 .map(Contradiction::demands)
                 .orElse(turns);
         Function<WrittenPlace, String> places = place -> Places.words(ground.performance.tune(), place);
-        String words = String.join(" and ", core.stream().map(lock -> lock.words(places)).toList());
+        String words = String.join(
+                " and ", core.stream().map(lock -> lock.words(places)).toList());
         return new Outcome.Impossible<>(List.of(new Obstacle(
                 "locks-contradict",
                 core.size() == 1

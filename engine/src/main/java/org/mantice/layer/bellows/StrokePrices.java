@@ -83,8 +83,7 @@ final class StrokePrices {
         if (step instanceof TurnPlace) return turns[turnRules.indexOf(rule)][placeKind[place]];
         if (step instanceof Stroke stroke) return strokes[strokeRules.indexOf(rule)][kind(stroke)];
         if (step instanceof StrokePair pair)
-            return pairs[pairRules.indexOf(rule)][
-                    kind(pair.first()) * strokeKinds.size() + kind(pair.second())];
+            return pairs[pairRules.indexOf(rule)][kind(pair.first()) * strokeKinds.size() + kind(pair.second())];
         OpeningCell opening = (OpeningCell) step;
         return openings[openingRules.indexOf(rule)][opening.moment().ordinal() * ground.cells() + opening.cell()];
     }

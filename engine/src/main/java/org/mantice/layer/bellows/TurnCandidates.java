@@ -83,7 +83,13 @@ final class TurnCandidates {
 
     /** Silence of the melody by rests. */
     private record Gap(
-            MusicalTime from, long fromMicros, MusicalTime to, long toMicros, int beforeMillis, boolean breath, Punctuation words) {}
+            MusicalTime from,
+            long fromMicros,
+            MusicalTime to,
+            long toMicros,
+            int beforeMillis,
+            boolean breath,
+            Punctuation words) {}
 
     private void silence(Gap gap) {
         boolean byBeat = gap.to()
@@ -123,7 +129,12 @@ final class TurnCandidates {
         boolean rest = previous.onset().plus(previous.duration()).isBefore(moment.onset());
         int gap = Math.max(0, millis(previous.releaseMicros(), moment.onsetMicros()));
         int before = millis(previous.onsetMicros(), rest ? previous.releaseMicros() : moment.onsetMicros());
-        Facts facts = facts(moment.measure(), moment.place().offset(), moment.onsetMicros(), previous.breathAfter(), previous.punctuation())
+        Facts facts = facts(
+                        moment.measure(),
+                        moment.place().offset(),
+                        moment.onsetMicros(),
+                        previous.breathAfter(),
+                        previous.punctuation())
                 .rest(rest ? gap : 0, gap)
                 .lengths(before, millis(moment.onsetMicros(), moment.releaseMicros()));
         facts.phrase(moment.startsPhrase());

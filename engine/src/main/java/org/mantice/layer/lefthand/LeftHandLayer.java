@@ -160,13 +160,21 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
             Stage stage = score.stages.get(i);
             ButtonMoment moment = stage.space().moment(states[i]);
             for (Rule<ButtonMoment> rule : score.tables.momentRules)
-                ledger.add(rule, Pricing.cost(rule, moment, stage.where()), stage.beat().pass(), stage.beat().place());
+                ledger.add(
+                        rule,
+                        Pricing.cost(rule, moment, stage.where()),
+                        stage.beat().pass(),
+                        stage.beat().place());
             if (i == 0) continue;
             ButtonMoment before = score.stages.get(i - 1).space().moment(states[i - 1]);
             ButtonPair pair = score.tables.pair(
                     before, moment, stage.fromBefore().orElseThrow().table().availableMillis());
             for (Rule<ButtonPair> rule : score.tables.pairRules)
-                ledger.add(rule, Pricing.cost(rule, pair, stage.where()), stage.beat().pass(), stage.beat().place());
+                ledger.add(
+                        rule,
+                        Pricing.cost(rule, pair, stage.where()),
+                        stage.beat().pass(),
+                        stage.beat().place());
         }
         return new LeftHandPlan(writer.plan(states).events(), ledger.costs(), ledger.concessions());
     }

@@ -77,8 +77,8 @@ final class RuleTables {
         int[][] costs = new int[momentRules.size()][space.size()];
         for (int rule = 0; rule < costs.length; rule++)
             for (int state = 0; state < space.size(); state++)
-                costs[rule][state] =
-                        Tables.stored(Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
+                costs[rule][state] = Tables.stored(
+                        Pricing.cost(momentRules.get(rule), space.moments().get(state), place));
         moments.put(space.id(), costs);
         return costs;
     }
@@ -92,7 +92,8 @@ final class RuleTables {
             for (int target = 0; target < to.size(); target++) {
                 ButtonPair pair = pair(from.moments().get(source), to.moments().get(target), availableMillis);
                 for (int rule = 0; rule < costs.length; rule++)
-                    costs[rule][source * to.size() + target] = Tables.stored(Pricing.cost(pairRules.get(rule), pair, place));
+                    costs[rule][source * to.size() + target] =
+                            Tables.stored(Pricing.cost(pairRules.get(rule), pair, place));
             }
         PairTable made = new PairTable(pairs.size(), from, to, availableMillis, costs);
         pairs.put(key, made);

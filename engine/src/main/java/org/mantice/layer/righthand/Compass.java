@@ -40,8 +40,11 @@ final class Compass {
             }
         if (missing.isEmpty()) return Optional.empty();
         String notes = missing.entrySet().stream()
-                .map(note -> HandPlaces.name(note.getKey()) + " (" + note.getValue().get(0)
-                        + (note.getValue().size() > 1 ? " and " + (note.getValue().size() - 1) + " more" : "") + ")")
+                .map(note ->
+                        HandPlaces.name(note.getKey()) + " (" + note.getValue().get(0)
+                                + (note.getValue().size() > 1
+                                        ? " and " + (note.getValue().size() - 1) + " more"
+                                        : "") + ")")
                 .collect(Collectors.joining(", "));
         List<String> remedies = new ArrayList<>();
         octave(music, keyboard, passes).ifPresent(remedies::add);
@@ -67,9 +70,10 @@ final class Compass {
             }
         for (int octaves : new int[] {1, -1, 2, -2, 3, -3})
             if (keyboard.hasKey(lowest + 12 * octaves) && keyboard.hasKey(highest + 12 * octaves))
-                return Optional.of("Play pass " + passes.stream().map(String::valueOf).collect(Collectors.joining(" and "))
-                        + " " + Math.abs(octaves) + (Math.abs(octaves) == 1 ? " octave " : " octaves ")
-                        + (octaves > 0 ? "higher." : "lower."));
+                return Optional.of(
+                        "Play pass " + passes.stream().map(String::valueOf).collect(Collectors.joining(" and "))
+                                + " " + Math.abs(octaves) + (Math.abs(octaves) == 1 ? " octave " : " octaves ")
+                                + (octaves > 0 ? "higher." : "lower."));
         return Optional.empty();
     }
 
@@ -89,8 +93,10 @@ final class Compass {
         if (places.isEmpty()) return Optional.empty();
         return Optional.of(new Obstacle(
                 "more-keys-than-fingers",
-                "More than five keys at once: " + String.join("; ", places.subList(0, Math.min(PLACES_NAMED, places.size())))
-                        + (places.size() > PLACES_NAMED ? "; and " + (places.size() - PLACES_NAMED) + " more" : "") + ".",
+                "More than five keys at once: "
+                        + String.join("; ", places.subList(0, Math.min(PLACES_NAMED, places.size())))
+                        + (places.size() > PLACES_NAMED ? "; and " + (places.size() - PLACES_NAMED) + " more" : "")
+                        + ".",
                 List.of("Leave out inner notes of these chords.")));
     }
 }

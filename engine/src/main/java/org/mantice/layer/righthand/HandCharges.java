@@ -95,11 +95,10 @@ final class HandCharges {
             this.postures = postures;
             for (int index = 0; index < postures.size(); index++) {
                 Posture posture = postures.get(index);
-                moments.add(MomentTable.step(
-                        music.moment(index), posture.fingers(), posture.place(), handSpanTenths));
+                moments.add(MomentTable.step(music.moment(index), posture.fingers(), posture.place(), handSpanTenths));
                 if (index > 0)
-                    pairs.add(HandMoves.step(
-                            music.junctionAfter(index - 1), moments.get(index - 1), moments.get(index)));
+                    pairs.add(
+                            HandMoves.step(music.junctionAfter(index - 1), moments.get(index - 1), moments.get(index)));
                 if (index > 1) triples.add(new FingerTriple(pairs.get(index - 2), pairs.get(index - 1)));
             }
         }

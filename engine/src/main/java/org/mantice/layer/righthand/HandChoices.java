@@ -33,8 +33,14 @@ final class HandChoices {
             long dearer = score.get().cost() - best.cost();
             Posture posture = lattice.posture(stage, state);
             for (int note = 0; note < posture.fingers().size(); note++)
-                keep(new Decision(
-                        Decision.Kind.FINGER, pass, place, note, posture.fingers().get(note).toString()), dearer);
+                keep(
+                        new Decision(
+                                Decision.Kind.FINGER,
+                                pass,
+                                place,
+                                note,
+                                posture.fingers().get(note).toString()),
+                        dearer);
             keep(new Decision(Decision.Kind.HAND_PLACE, pass, place, 0, Integer.toString(posture.place())), dearer);
         }
     }

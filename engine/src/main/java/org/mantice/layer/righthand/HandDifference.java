@@ -32,7 +32,9 @@ final class HandDifference implements PathDifference {
         Posture posture = lattice.posture(stage, state);
         int count = posture.fingers().equals(fingers.get(stage)) ? 0 : 1;
         if (stage == 0) return count;
-        int before = lattice.postures(stage - 1).get(lattice.postureBefore(stage, state)).place();
+        int before = lattice.postures(stage - 1)
+                .get(lattice.postureBefore(stage, state))
+                .place();
         return (posture.place() != before) == changes.get(stage) ? count : count + 1;
     }
 }

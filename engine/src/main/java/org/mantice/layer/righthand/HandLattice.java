@@ -55,7 +55,8 @@ final class HandLattice {
         private final Map<Moment, MomentTable> momentTables = new HashMap<>();
         private final Map<Junction, PairTable> pairTables = new HashMap<>();
         private final IdentityHashMap<PairTable, List<FingerPair>> steps = new IdentityHashMap<>();
-        private final IdentityHashMap<PairTable, IdentityHashMap<PairTable, TripleTable>> tripleTables = new IdentityHashMap<>();
+        private final IdentityHashMap<PairTable, IdentityHashMap<PairTable, TripleTable>> tripleTables =
+                new IdentityHashMap<>();
         private final IdentityHashMap<PairTable, TripleTable> firstTables = new IdentityHashMap<>();
 
         Builder(HandMusic music, int handSpanTenths) {
@@ -107,7 +108,9 @@ final class HandLattice {
     }
 
     int states(int stage) {
-        return stage == 0 ? moments.get(0).postures.size() : pairs.get(stage - 1).pairs();
+        return stage == 0
+                ? moments.get(0).postures.size()
+                : pairs.get(stage - 1).pairs();
     }
 
     /** The posture of a stage's own moment in a state. */
@@ -137,8 +140,11 @@ final class HandLattice {
     void charges(Path path, Charge charge) {
         for (int rule = 0; rule < momentRules.size(); rule++)
             for (int stage = 0; stage < stages(); stage++)
-                take(charge, momentRules.get(rule), stage, moments.get(stage)
-                        .costs[rule][postureIndex(stage, path.state(stage))]);
+                take(
+                        charge,
+                        momentRules.get(rule),
+                        stage,
+                        moments.get(stage).costs[rule][postureIndex(stage, path.state(stage))]);
         for (int rule = 0; rule < pairRules.size(); rule++)
             for (int stage = 1; stage < stages(); stage++)
                 take(charge, pairRules.get(rule), stage, pairs.get(stage - 1).costs[rule][path.state(stage)]);
@@ -146,7 +152,11 @@ final class HandLattice {
             for (int stage = 2; stage < stages(); stage++) {
                 TripleTable table = moves.get(stage - 1);
                 int edge = table.shape.edge(path.state(stage - 1), path.state(stage));
-                take(charge, tripleRules.get(rule), stage, table.charges.get(rule).at(edge));
+                take(
+                        charge,
+                        tripleRules.get(rule),
+                        stage,
+                        table.charges.get(rule).at(edge));
             }
     }
 
@@ -185,8 +195,7 @@ final class HandLattice {
 
         WeightedSums nodes(PairTable table) {
             return ofPairs.computeIfAbsent(
-                    table,
-                    key -> WeightedSums.of(pairRules, table.costs, table.pairs(), taste, levels)
+                    table, key -> WeightedSums.of(pairRules, table.costs, table.pairs(), taste, levels)
                             .plus(nodes(table.to), table.target, levels.scale()));
         }
 
@@ -207,8 +216,7 @@ final class HandLattice {
                     int edge = charges.edges()[at];
                     charged = true;
                     if (charges.costs()[at] == Tables.BANNED) {
-                        concessions[edge] =
-                                levels.scale().add(concessions[edge], levels.one(tripleRules.get(rule)));
+                        concessions[edge] = levels.scale().add(concessions[edge], levels.one(tripleRules.get(rule)));
                         concedes = true;
                     } else costs[edge] = Math.addExact(costs[edge], weight * charges.costs()[at]);
                 }

@@ -22,8 +22,7 @@ final class HandMoves {
         HandMove move = between(staying);
         return move == HandMove.STAY
                 ? staying
-                : new FingerPair(
-                        from, to, move, junction.availableMillis(), junction.gapMillis(), junction.slurred());
+                : new FingerPair(from, to, move, junction.availableMillis(), junction.gapMillis(), junction.slurred());
     }
 
     /** The mildest move that explains what the two lines of the music do; {@code pair}'s own move is not looked at. */
@@ -71,7 +70,8 @@ final class HandMoves {
         for (int before = 0; before < from.keys().size(); before++)
             for (int after = 0; after < to.keys().size(); after++)
                 if (Integer.compare(from.keys().get(before), to.keys().get(after))
-                        != Integer.compare(from.fingers().get(before), to.fingers().get(after))) return false;
+                        != Integer.compare(
+                                from.fingers().get(before), to.fingers().get(after))) return false;
         return true;
     }
 }

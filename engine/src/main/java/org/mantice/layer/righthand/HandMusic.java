@@ -46,7 +46,10 @@ final class HandMusic {
             }
             keys.add(key);
             held.add(note.held());
-            printed.add(note.held() || note.writtenFingers().isEmpty() ? 0 : note.writtenFingers().get(0));
+            printed.add(
+                    note.held() || note.writtenFingers().isEmpty()
+                            ? 0
+                            : note.writtenFingers().get(0));
         }
         long end = index + 1 < performance.treble().size()
                 ? performance.treble().get(index + 1).onsetMicros()

@@ -29,6 +29,12 @@ final class MomentTable {
 
     static FingerMoment step(Moment moment, List<Integer> fingers, int place, int handSpanTenths) {
         return new FingerMoment(
-                moment.keys(), fingers, moment.held(), moment.printed(), place, moment.durationMillis(), handSpanTenths);
+                moment.keys(),
+                fingers,
+                moment.held(),
+                moment.printed(),
+                place,
+                moment.durationMillis(),
+                handSpanTenths);
     }
 }

@@ -25,8 +25,9 @@ final class Postures {
     static List<Posture> of(List<Integer> keys, int handSpanTenths) {
         List<List<Integer>> choices = new ArrayList<>();
         ascending(keys.size(), 1, new ArrayList<>(), choices);
-        List<List<Integer>> practical =
-                choices.stream().filter(fingers -> practical(keys, fingers, handSpanTenths)).toList();
+        List<List<Integer>> practical = choices.stream()
+                .filter(fingers -> practical(keys, fingers, handSpanTenths))
+                .toList();
         List<Posture> postures = new ArrayList<>();
         for (List<Integer> fingers : practical.isEmpty() ? choices : practical) addPlaces(keys, fingers, postures);
         return List.copyOf(postures);
@@ -48,7 +49,8 @@ final class Postures {
         for (int low = 0; low < keys.size(); low++)
             for (int high = low + 1; high < keys.size(); high++)
                 if (!FingerSpans.practical(
-                        fingers.get(low), fingers.get(high), keys.get(high) - keys.get(low), handSpanTenths)) return false;
+                        fingers.get(low), fingers.get(high), keys.get(high) - keys.get(low), handSpanTenths))
+                    return false;
         return true;
     }
 
@@ -62,7 +64,10 @@ final class Postures {
             if (reaches(keys, fingers, place)) within.add(place);
         }
         List<Integer> places = within.isEmpty() ? all : within;
-        int least = places.stream().mapToInt(place -> strain(keys, fingers, place)).min().orElseThrow();
+        int least = places.stream()
+                .mapToInt(place -> strain(keys, fingers, place))
+                .min()
+                .orElseThrow();
         List<Integer> ordered = places.stream()
                 .filter(place -> strain(keys, fingers, place) == least || !within.isEmpty())
                 .sorted(Comparator.comparing((Integer place) -> strain(keys, fingers, place))

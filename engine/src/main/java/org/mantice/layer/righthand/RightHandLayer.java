@@ -42,6 +42,7 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
     private final List<Obstacle> obstacles;
     /** Empty where there are obstacles. */
     private final Optional<HandLattice> lattice;
+
     private final GraphByTaste graphs;
 
     /**
@@ -98,7 +99,8 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
                     DifferentPath.best(paths, requirements, LayeredGraph.LARGEST_TOTAL, question.cancelled());
             proven &= answer.proven();
             if (answer.path().isEmpty()) break;
-            RightHandPlan plan = charges.kept(lattice.orElseThrow(), answer.path().get());
+            RightHandPlan plan =
+                    charges.kept(lattice.orElseThrow(), answer.path().get());
             found.add(plan);
             requirements.add(apartFrom(plan, decisions));
         }
@@ -142,7 +144,8 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
                         locks, some -> graph.hasPath(fingerLocks().restriction(some)))
                 .orElseThrow()
                 .demands();
-        String words = String.join(" and ", core.stream().map(lock -> lock.words(music::words)).toList());
+        String words = String.join(
+                " and ", core.stream().map(lock -> lock.words(music::words)).toList());
         return impossible(new Obstacle(
                 "locks-contradict",
                 core.size() == 1
@@ -165,8 +168,8 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
 
     private List<Posture> postures(RightHandPlan plan) {
         if (plan.events().size() != music.size())
-            throw new IllegalArgumentException(
-                    "plan has " + plan.events().size() + " events; allowed: one for each of " + music.size() + " moments");
+            throw new IllegalArgumentException("plan has " + plan.events().size() + " events; allowed: one for each of "
+                    + music.size() + " moments");
         List<Posture> postures = new ArrayList<>();
         for (RightHandPlan.Event event : plan.events()) {
             List<Integer> keys = music.moment(event.moment()).keys();

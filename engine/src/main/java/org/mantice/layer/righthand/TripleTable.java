@@ -67,7 +67,8 @@ final class TripleTable {
         for (int pair = 0; pair < first.pairs() && !rules.isEmpty(); pair++)
             for (int next = second.start[first.target[pair]]; next < second.start[first.target[pair] + 1]; next++)
                 steps.add(new FingerTriple(firstSteps.get(pair), secondSteps.get(next)));
-        return new TripleTable(shape, rules.stream().map(rule -> charges(rule, steps, place)).toList());
+        return new TripleTable(
+                shape, rules.stream().map(rule -> charges(rule, steps, place)).toList());
     }
 
     private static Transition shape(PairTable first, PairTable second) {

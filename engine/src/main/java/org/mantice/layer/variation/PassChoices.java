@@ -33,8 +33,7 @@ final class PassChoices {
             List<PassChoice> here = choices(pass, performance.passes().size(), moments, treble);
             choices.add(here);
             pressMillis.add(pressMillis(performance, moments));
-            if (here.isEmpty() && obstacle.isEmpty())
-                obstacle = Optional.of(obstacle(performance, moments, treble));
+            if (here.isEmpty() && obstacle.isEmpty()) obstacle = Optional.of(obstacle(performance, moments, treble));
         }
     }
 
@@ -85,8 +84,10 @@ final class PassChoices {
                     List.of("Mark the switch that is on as working."));
         SortedSet<Integer> keys = new TreeSet<>();
         for (TrebleMoment moment : moments) for (PlayedNote note : moment.notes()) keys.add(note.midi());
-        List<String> outside =
-                keys.stream().filter(key -> !treble.hasKey(key)).map(HandPlaces::name).toList();
+        List<String> outside = keys.stream()
+                .filter(key -> !treble.hasKey(key))
+                .map(HandPlaces::name)
+                .toList();
         return new Obstacle(
                 "note-off-keyboard",
                 "Notes without a key on this accordion (" + HandPlaces.name(treble.lowestMidi()) + " to "
@@ -102,7 +103,8 @@ final class PassChoices {
         if (span > treble.keys())
             remedies.add("The tune spans " + span + " keys and this accordion has " + treble.keys()
                     + ": move or leave out its outermost notes.");
-        remedies.add("An accordion with keys from " + HandPlaces.name(lowest) + " to " + HandPlaces.name(highest) + ".");
+        remedies.add(
+                "An accordion with keys from " + HandPlaces.name(lowest) + " to " + HandPlaces.name(highest) + ".");
         return remedies;
     }
 

@@ -2,9 +2,9 @@ package org.mantice.layer.variation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.mantice.layer.Ledger;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
-import org.mantice.layer.Ledger;
 import org.mantice.plan.Explanation;
 import org.mantice.player.Taste;
 import org.mantice.rule.PassChoice;
@@ -45,7 +45,8 @@ final class PassPrices {
         List<PassChoice> here = offered.choices().get(pass);
         List<PassChoice> before = pass == 0 ? List.of() : offered.choices().get(pass - 1);
         String place = "pass " + (pass + 1);
-        choiceCosts.add(here.stream().map(choice -> costs(choiceRules, choice, place)).toArray(long[][]::new));
+        choiceCosts.add(
+                here.stream().map(choice -> costs(choiceRules, choice, place)).toArray(long[][]::new));
         long[][][] pairs = new long[before.size()][here.size()][];
         for (int from = 0; from < before.size(); from++)
             for (int to = 0; to < here.size(); to++)
@@ -91,10 +92,8 @@ final class PassPrices {
         long total = 0;
         for (int rule = 0; rule < costs.length; rule++)
             if (costs[rule] != Rule.BAN)
-                total = Math.addExact(
-                        total,
-                        Math.multiplyExact(
-                                costs[rule], (long) taste.perMille(rules.get(rule).info().id())));
+                total = Math.addExact(total, Math.multiplyExact(costs[rule], (long)
+                        taste.perMille(rules.get(rule).info().id())));
         return total;
     }
 
@@ -121,8 +120,7 @@ final class PassPrices {
             for (int rule = 0; rule < choiceRules.size(); rule++)
                 charge.take(choiceRules.get(rule), pass + 1, choiceCosts.get(pass)[states[pass]][rule]);
             for (int rule = 0; pass > 0 && rule < pairRules.size(); rule++)
-                charge.take(
-                        pairRules.get(rule), pass + 1, pairCosts.get(pass)[states[pass - 1]][states[pass]][rule]);
+                charge.take(pairRules.get(rule), pass + 1, pairCosts.get(pass)[states[pass - 1]][states[pass]][rule]);
         }
     }
 
@@ -130,8 +128,7 @@ final class PassPrices {
         List<Explanation> rules = new ArrayList<>();
         for (Rule<PassChoice> rule : choiceRules) {
             List<Explanation> places = new ArrayList<>();
-            for (int pass = 0; pass < states.length; pass++)
-                add(places, rule, choice(pass, states), pass, taste);
+            for (int pass = 0; pass < states.length; pass++) add(places, rule, choice(pass, states), pass, taste);
             rules.add(Explanation.sumOf(rule.info().id(), places));
         }
         for (Rule<PassPair> rule : pairRules) {
@@ -147,13 +144,13 @@ final class PassPrices {
         return offered.choices().get(pass).get(states[pass]);
     }
 
-    private static <S extends Step> void add(
-            List<Explanation> places, Rule<S> rule, S step, int pass, Taste taste) {
+    private static <S extends Step> void add(List<Explanation> places, Rule<S> rule, S step, int pass, Taste taste) {
         String place = "pass " + (pass + 1);
         Reasons reasons = Pricing.reasons(rule, step, place);
         if (reasons.cost() == 0) return;
         long millipoints = reasons.cost() == Rule.BAN ? 0 : reasons.cost();
-        long cost = Math.multiplyExact(millipoints, (long) taste.perMille(rule.info().id()));
+        long cost = Math.multiplyExact(
+                millipoints, (long) taste.perMille(rule.info().id()));
         places.add(Explanation.leaf("place", place, cost, reasons.facts()));
     }
 }

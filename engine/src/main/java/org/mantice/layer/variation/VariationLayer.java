@@ -55,7 +55,8 @@ public final class VariationLayer implements Layer<VariationPlan> {
         if (offered.obstacle().isPresent()) return impossible(offered.obstacle().get());
         ShortestPaths paths = paths(question, question.locks());
         if (!paths.feasible()) return contradiction(question);
-        return new Outcome.Found<>(paths.best(question.count()).stream().map(this::plan).toList(), true);
+        return new Outcome.Found<>(
+                paths.best(question.count()).stream().map(this::plan).toList(), true);
     }
 
     @Override
@@ -116,11 +117,13 @@ public final class VariationLayer implements Layer<VariationPlan> {
         List<Lock> own = question.locks().stream()
                 .filter(lock -> lock instanceof Lock.Register || lock instanceof Lock.Octave)
                 .toList();
-        List<Lock> core =
-                Contradiction.among(own, locks -> paths(question, locks).feasible())
-                        .orElseThrow()
-                        .demands();
-        String locks = String.join(" and ", core.stream().map(lock -> lock.words(WrittenPlace::toString)).toList());
+        List<Lock> core = Contradiction.among(
+                        own, locks -> paths(question, locks).feasible())
+                .orElseThrow()
+                .demands();
+        String locks = String.join(
+                " and ",
+                core.stream().map(lock -> lock.words(WrittenPlace::toString)).toList());
         return impossible(new Obstacle(
                 "locks-contradict",
                 core.size() == 1
@@ -166,8 +169,8 @@ public final class VariationLayer implements Layer<VariationPlan> {
         List<VariationPlan.PassDecision> passes = new ArrayList<>();
         for (int pass = 0; pass < states.length; pass++) {
             PassChoice choice = offered.choices().get(pass).get(states[pass]);
-            passes.add(new VariationPlan.PassDecision(
-                    pass + 1, choice.register().id(), choice.octave()));
+            passes.add(
+                    new VariationPlan.PassDecision(pass + 1, choice.register().id(), choice.octave()));
         }
         Ledger ledger = prices.ledger(states);
         return new VariationPlan(passes, ledger.costs(), ledger.concessions());

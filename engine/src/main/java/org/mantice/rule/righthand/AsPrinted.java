@@ -9,8 +9,8 @@ import org.mantice.rule.RuleSet;
 
 /** A finger other than the one printed in the source. Printed fingers are wishes with a price; a lock holds. */
 final class AsPrinted implements Rule<FingerMoment> {
-    private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.as-printed", RuleSet.FINGERING_SPAN, "common practice, no source; price estimate");
+    private static final RuleInfo INFO =
+            RuleInfo.of("fingering.as-printed", RuleSet.FINGERING_SPAN, "common practice, no source; price estimate");
 
     private static final long OTHER_FINGER = 3_000;
 
@@ -28,7 +28,8 @@ final class AsPrinted implements Rule<FingerMoment> {
     public long cost(FingerMoment step) {
         long others = 0;
         for (int note = 0; note < step.keys().size(); note++)
-            if (step.printed().get(note) != 0 && !step.printed().get(note).equals(step.fingers().get(note))) others++;
+            if (step.printed().get(note) != 0
+                    && !step.printed().get(note).equals(step.fingers().get(note))) others++;
         return others * OTHER_FINGER;
     }
 
@@ -37,6 +38,7 @@ final class AsPrinted implements Rule<FingerMoment> {
         long cost = cost(step);
         return cost == 0
                 ? Reasons.NOTHING
-                : Reasons.of(cost, Fact.of("fingering.as-printed.fact", KeyWords.of(step), step.fingers(), step.printed()));
+                : Reasons.of(
+                        cost, Fact.of("fingering.as-printed.fact", KeyWords.of(step), step.fingers(), step.printed()));
     }
 }

@@ -31,6 +31,7 @@ final class ChangeOfPlace implements Rule<FingerPair> {
     private static final int FARTHEST_KEYS = 10;
     /** From this silence on a change costs the least share. */
     private static final long LONG_GAP_MILLIS = 600;
+
     private static final long LEAST_PER_MILLE = 200;
 
     @Override
@@ -46,7 +47,8 @@ final class ChangeOfPlace implements Rule<FingerPair> {
     @Override
     public long cost(FingerPair step) {
         if (step.move() == HandMove.STAY) return 0;
-        int keys = Math.min(FARTHEST_KEYS, Math.abs(step.to().handPlace() - step.from().handPlace()));
+        int keys = Math.min(
+                FARTHEST_KEYS, Math.abs(step.to().handPlace() - step.from().handPlace()));
         if (step.move() == HandMove.REPEATED_NOTE) return TRADE + TRADE_PER_KEY * keys;
         long base = step.move() == HandMove.STRETCH ? MOVE_WITH_HOLD : MOVE;
         long cost = (base + PER_KEY * keys) * Haste.perMille(step.availableMillis()) / 1_000;
@@ -57,10 +59,18 @@ final class ChangeOfPlace implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        "fingering.place-change.fact." + step.move().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                        Math.abs(step.to().handPlace() - step.from().handPlace()),
-                        step.availableMillis(),
-                        step.gapMillis()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.place-change.fact."
+                                        + step.move()
+                                                .name()
+                                                .toLowerCase(Locale.ROOT)
+                                                .replace('_', '-'),
+                                Math.abs(step.to().handPlace() - step.from().handPlace()),
+                                step.availableMillis(),
+                                step.gapMillis()));
     }
 }

@@ -10,11 +10,12 @@ import org.mantice.rule.RuleSet;
 /** A key struck again, or held on: fast repetitions want other fingers, slow ones keep the finger, and a held key is
  * not handed over without need. */
 final class FingersOnOneKey implements Rule<FingerPair> {
-    private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.one-key", RuleSet.FINGERING_SPAN, "common practice, no source; prices estimate");
+    private static final RuleInfo INFO =
+            RuleInfo.of("fingering.one-key", RuleSet.FINGERING_SPAN, "common practice, no source; prices estimate");
 
     /** Notes faster than this want a change: eighths at 120. */
     private static final long FAST_MILLIS = 250;
+
     private static final long PER_TEN_MILLIS = 60;
     /** Fast repetitions run from higher fingers to lower ones: 4 3 2 1, 3 2 1. */
     private static final long RISING = 150;
@@ -50,11 +51,15 @@ final class FingersOnOneKey implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        "fingering.one-key.fact",
-                        KeyWords.of(step.to()),
-                        step.from().fingers(),
-                        step.to().fingers(),
-                        step.availableMillis()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.one-key.fact",
+                                KeyWords.of(step.to()),
+                                step.from().fingers(),
+                                step.to().fingers(),
+                                step.availableMillis()));
     }
 }

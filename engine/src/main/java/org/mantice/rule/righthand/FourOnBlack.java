@@ -37,9 +37,13 @@ final class FourOnBlack implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        "fingering.four-on-black.fact",
-                        HandPlaces.name(step.melody().fromKey()),
-                        HandPlaces.name(step.melody().toKey())));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.four-on-black.fact",
+                                HandPlaces.name(step.melody().fromKey()),
+                                HandPlaces.name(step.melody().toKey())));
     }
 }

@@ -11,8 +11,7 @@ import org.mantice.rule.RuleSet;
 
 /** A finger that plays off its resting key: the hand opens or turns. Small hands pay more. */
 final class ReachFromPlace implements Rule<FingerMoment> {
-    private static final RuleInfo INFO = RuleInfo.of(
-            "fingering.reach", RuleSet.FINGERING_SPAN, "estimate");
+    private static final RuleInfo INFO = RuleInfo.of("fingering.reach", RuleSet.FINGERING_SPAN, "estimate");
 
     /** Millipoints per white key off, by finger, for a hand of the published span. */
     private static final long[] PER_KEY = {0, 200, 250, 250, 250, 200};

@@ -17,7 +17,8 @@ final class SlideOrLift implements Rule<FingerPair> {
     private static final RuleInfo INFO = new RuleInfo(
             "fingering.legato",
             RuleSet.FINGERING_SPAN,
-            "common practice, no source; prices estimate", Optional.of(GiveWay.LEGATO));
+            "common practice, no source; prices estimate",
+            Optional.of(GiveWay.LEGATO));
 
     private static final long SLIDE_OFF_BLACK = 300;
     private static final long SLIDE = 2_000;
@@ -50,11 +51,18 @@ final class SlideOrLift implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        step.move() == HandMove.GLIDE ? "fingering.legato.fact.slide"
-                                : step.move() == HandMove.LIFT ? "fingering.legato.fact.lift" : "fingering.legato.fact.hop",
-                        KeyWords.of(step.from()),
-                        KeyWords.of(step.to())));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                step.move() == HandMove.GLIDE
+                                        ? "fingering.legato.fact.slide"
+                                        : step.move() == HandMove.LIFT
+                                                ? "fingering.legato.fact.lift"
+                                                : "fingering.legato.fact.hop",
+                                KeyWords.of(step.from()),
+                                KeyWords.of(step.to())));
     }
 
     private static long hurried(long cost, FingerPair step) {
@@ -69,8 +77,7 @@ final class SlideOrLift implements Rule<FingerPair> {
 
     private static boolean slidesOffBlack(FingerPair step) {
         return step.voices().stream()
-                .anyMatch(voice -> voice.hops()
-                        && Math.abs(voice.interval()) == 1
-                        && HandPlaces.isBlack(voice.fromKey()));
+                .anyMatch(voice ->
+                        voice.hops() && Math.abs(voice.interval()) == 1 && HandPlaces.isBlack(voice.fromKey()));
     }
 }

@@ -16,7 +16,8 @@ final class SpanInChord implements Rule<FingerMoment> {
     private static final RuleInfo INFO = new RuleInfo(
             "fingering.chord-span",
             RuleSet.FINGERING_SPAN,
-            "Parncutt et al. 1997, table of spans, scaled to the hand; prices estimate", Optional.of(GiveWay.LEGATO));
+            "Parncutt et al. 1997, table of spans, scaled to the hand; prices estimate",
+            Optional.of(GiveWay.LEGATO));
 
     @Override
     public RuleInfo info() {

@@ -31,19 +31,24 @@ final class SpanOfFingers implements Rule<FingerPair> {
     public long cost(FingerPair step) {
         if (step.gapMillis() > 0 || step.move() == HandMove.LIFT) return 0;
         long least = Long.MAX_VALUE;
-        for (FingerPair.Voice voice : step.voices()) least = Math.min(least, strain(voice, step.to().handSpanTenths()));
+        for (FingerPair.Voice voice : step.voices())
+            least = Math.min(least, strain(voice, step.to().handSpanTenths()));
         return least;
     }
 
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        "fingering.span.fact",
-                        HandPlaces.name(step.melody().fromKey()),
-                        step.melody().fromFinger(),
-                        HandPlaces.name(step.melody().toKey()),
-                        step.melody().toFinger()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.span.fact",
+                                HandPlaces.name(step.melody().fromKey()),
+                                step.melody().fromFinger(),
+                                HandPlaces.name(step.melody().toKey()),
+                                step.melody().toFinger()));
     }
 
     private static long strain(FingerPair.Voice voice, int handSpanTenths) {

@@ -27,7 +27,8 @@ final class ThreeFourFive implements Rule<FingerTriple> {
 
     @Override
     public long cost(FingerTriple step) {
-        int fingers = 1 << step.before().highestFinger() | 1 << step.middle().highestFinger()
+        int fingers = 1 << step.before().highestFinger()
+                | 1 << step.middle().highestFinger()
                 | 1 << step.after().highestFinger();
         return fingers == ALL_THREE ? IN_A_ROW * Haste.perMille(step.second().availableMillis()) / 1_000 : 0;
     }
@@ -35,10 +36,14 @@ final class ThreeFourFive implements Rule<FingerTriple> {
     @Override
     public Reasons explain(FingerTriple step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        "fingering.three-four-five.fact",
-                        step.before().highestFinger(),
-                        step.middle().highestFinger(),
-                        step.after().highestFinger()));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.three-four-five.fact",
+                                step.before().highestFinger(),
+                                step.middle().highestFinger(),
+                                step.after().highestFinger()));
     }
 }

@@ -44,7 +44,12 @@ final class ThumbAndFiveOnBlack implements Rule<FingerPair> {
         long cost = cost(step);
         return cost == 0
                 ? Reasons.NOTHING
-                : Reasons.of(cost, Fact.of("fingering.short-finger-on-black.fact", KeyWords.of(step.from()), KeyWords.of(step.to())));
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.short-finger-on-black.fact",
+                                KeyWords.of(step.from()),
+                                KeyWords.of(step.to())));
     }
 
     private static long onBlack(FingerMoment moment, FingerMoment beside) {

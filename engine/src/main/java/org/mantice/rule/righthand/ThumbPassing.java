@@ -53,11 +53,15 @@ final class ThumbPassing implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair step) {
         long cost = cost(step);
-        return cost == 0 ? Reasons.NOTHING : Reasons.of(cost, Fact.of(
-                        "fingering.thumb-passing.fact",
-                        step.melody().higherFinger(),
-                        HandPlaces.name(step.melody().fromKey()),
-                        HandPlaces.name(step.melody().toKey())));
+        return cost == 0
+                ? Reasons.NOTHING
+                : Reasons.of(
+                        cost,
+                        Fact.of(
+                                "fingering.thumb-passing.fact",
+                                step.melody().higherFinger(),
+                                HandPlaces.name(step.melody().fromKey()),
+                                HandPlaces.name(step.melody().toKey())));
     }
 
     private static long pass(FingerPair.Voice voice) {

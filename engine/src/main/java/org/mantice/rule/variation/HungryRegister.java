@@ -9,8 +9,8 @@ import org.mantice.rule.RuleSet;
 
 /** Every reed of a register takes air in every note of the pass. */
 public final class HungryRegister implements Rule<PassChoice> {
-    private static final RuleInfo INFO =
-            RuleInfo.of("variation.hungry-register", RuleSet.REPEAT_VARIATION, "common practice, no source; size estimate");
+    private static final RuleInfo INFO = RuleInfo.of(
+            "variation.hungry-register", RuleSet.REPEAT_VARIATION, "common practice, no source; size estimate");
     private static final long REED_BEYOND_ONE = 60;
 
     @Override

@@ -35,8 +35,7 @@ public final class OctaveMove implements Rule<PassChoice> {
     @Override
     public Reasons explain(PassChoice choice) {
         if (choice.octave() == 0) return Reasons.NOTHING;
-        return Reasons.of(
-                price(choice), Fact.of("variation.octave-move.fact", choice.octave()));
+        return Reasons.of(price(choice), Fact.of("variation.octave-move.fact", choice.octave()));
     }
 
     private static long price(PassChoice choice) {

@@ -9,8 +9,8 @@ import org.mantice.rule.RuleSet;
 
 /** The first pass is plain, at its written octave with few reeds, so that the listener learns the tune. */
 public final class PlainFirstPass implements Rule<PassChoice> {
-    private static final RuleInfo INFO =
-            RuleInfo.of("variation.plain-first", RuleSet.REPEAT_VARIATION, "common practice, no source; sizes estimate");
+    private static final RuleInfo INFO = RuleInfo.of(
+            "variation.plain-first", RuleSet.REPEAT_VARIATION, "common practice, no source; sizes estimate");
     private static final long OTHER_OCTAVE = 1_500;
     private static final long REED_BEYOND_ONE = 200;
 

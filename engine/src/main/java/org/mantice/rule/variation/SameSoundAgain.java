@@ -55,6 +55,7 @@ public final class SameSoundAgain implements Rule<PassPair> {
         Set<ReedBank> after = pair.next().register().banks();
         EnumSet<ReedBank> differing = EnumSet.noneOf(ReedBank.class);
         for (ReedBank bank : ReedBank.values()) if (before.contains(bank) != after.contains(bank)) differing.add(bank);
-        return differing.size() + 2 * Math.abs(pair.next().octave() - pair.previous().octave());
+        return differing.size()
+                + 2 * Math.abs(pair.next().octave() - pair.previous().octave());
     }
 }

@@ -9,12 +9,13 @@ import org.mantice.rule.RuleSet;
 
 /** High reeds on a high tune are shrill, low reeds on a low tune are muddy. */
 public final class ShrillOrMuddy implements Rule<PassChoice> {
-    private static final RuleInfo INFO =
-            RuleInfo.of("variation.shrill-or-muddy", RuleSet.REPEAT_VARIATION, "common practice, no source; limits estimate");
+    private static final RuleInfo INFO = RuleInfo.of(
+            "variation.shrill-or-muddy", RuleSet.REPEAT_VARIATION, "common practice, no source; limits estimate");
     /** E7, MIDI. */
     private static final int HIGHEST_PLEASANT = 100;
     /** A2, MIDI. */
     private static final int LOWEST_CLEAR = 45;
+
     private static final long PER_SEMITONE = 120;
 
     @Override

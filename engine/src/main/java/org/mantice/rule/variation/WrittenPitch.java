@@ -10,8 +10,8 @@ import org.mantice.rule.RuleSet;
 
 /** A register without an 8' bank moves the tune away from its written pitch and sounds thin or dark by itself. */
 public final class WrittenPitch implements Rule<PassChoice> {
-    private static final RuleInfo INFO =
-            RuleInfo.of("variation.written-pitch", RuleSet.REPEAT_VARIATION, "common practice, no source; size estimate");
+    private static final RuleInfo INFO = RuleInfo.of(
+            "variation.written-pitch", RuleSet.REPEAT_VARIATION, "common practice, no source; size estimate");
     private static final long AWAY = 700;
 
     @Override
@@ -33,6 +33,7 @@ public final class WrittenPitch implements Rule<PassChoice> {
     public Reasons explain(PassChoice choice) {
         long cost = cost(choice);
         if (cost == 0) return Reasons.NOTHING;
-        return Reasons.of(cost, Fact.of("variation.written-pitch.fact", choice.register().name()));
+        return Reasons.of(
+                cost, Fact.of("variation.written-pitch.fact", choice.register().name()));
     }
 }

@@ -27,24 +27,30 @@ class EveryFingeringRuleMattersTest {
         Set<String> matter = new TreeSet<>();
         List<Path> tunes;
         try (Stream<Path> files = Files.list(ExampleFiles.folder("tunes"))) {
-            tunes = files.filter(file -> file.toString().endsWith(".musicxml")).sorted().toList();
+            tunes = files.filter(file -> file.toString().endsWith(".musicxml"))
+                    .sorted()
+                    .toList();
         }
 
         for (Path tune : tunes) {
             RightHandLayer layer = Hands.layer(
-                    Performer.perform(new TuneReader().read(tune).tune()), Instruments.WIDE, 95,
+                    Performer.perform(new TuneReader().read(tune).tune()),
+                    Instruments.WIDE,
+                    95,
                     Hands.book(new RightHandRules()));
             RightHandPlan best = best(layer, Taste.PLAIN);
             for (Rule<?> rule : new RightHandRules().rules()) {
                 RightHandPlan without = best(layer, Taste.PLAIN.with(rule.info().id(), 0));
                 if (without.decisions().equals(best.decisions())) continue;
                 Explanation difference = layer.explain(without, Taste.PLAIN).minus(layer.explain(best, Taste.PLAIN));
-                if (difference.children().stream().anyMatch(child -> child.key().equals(rule.info().id())))
+                if (difference.children().stream()
+                        .anyMatch(child -> child.key().equals(rule.info().id())))
                     matter.add(rule.info().id());
             }
         }
 
-        assertThat(new RightHandRules().rules()).allSatisfy(rule -> assertThat(matter).contains(rule.info().id()));
+        assertThat(new RightHandRules().rules())
+                .allSatisfy(rule -> assertThat(matter).contains(rule.info().id()));
     }
 
     private static RightHandPlan best(RightHandLayer layer, Taste taste) {

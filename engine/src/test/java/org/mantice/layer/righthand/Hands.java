@@ -15,8 +15,8 @@ import org.mantice.performance.Pass;
 import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
 import org.mantice.performance.PlayedNote;
-import org.mantice.performance.Settings;
 import org.mantice.performance.Punctuation;
+import org.mantice.performance.Settings;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.RightHandPlan;
 import org.mantice.plan.VariationPlan;
@@ -94,28 +94,43 @@ final class Hands {
         List<PlayedMeasure> played = new ArrayList<>();
         for (int index = 0; index < measures; index++) {
             written.add(new Measure(
-                    String.valueOf(index + 1), MusicalTime.WHOLE, Meter.of(4, 4), Key.C_MAJOR, false, List.of(), List.of(),
-                    List.of(), List.of(), Barlines.PLAIN));
+                    String.valueOf(index + 1),
+                    MusicalTime.WHOLE,
+                    Meter.of(4, 4),
+                    Key.C_MAJOR,
+                    false,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    Barlines.PLAIN));
             played.add(new PlayedMeasure(
                     index, 1, index, 1, MusicalTime.of(index, 1), MusicalTime.WHOLE, index * 8 * noteMillis * 1_000));
         }
         Settings settings = new Settings(Tempo.quarters(100), false, 1, false, Loudness.MF, false, 0);
         return new Performance(
-                new Tune("", Optional.empty(), written), settings, List.of(new Pass(1, 1, 0, measures - 1)), played,
-                moments, List.of(), List.of(), measures * 8 * noteMillis * 1_000);
+                new Tune("", Optional.empty(), written),
+                settings,
+                List.of(new Pass(1, 1, 0, measures - 1)),
+                played,
+                moments,
+                List.of(),
+                List.of(),
+                measures * 8 * noteMillis * 1_000);
     }
 
     static int midi(String name) {
-        int base = switch (name.charAt(0)) {
-            case 'C' -> 0;
-            case 'D' -> 2;
-            case 'E' -> 4;
-            case 'F' -> 5;
-            case 'G' -> 7;
-            case 'A' -> 9;
-            case 'B' -> 11;
-            default -> throw new IllegalArgumentException("no pitch: " + name);
-        };
+        int base =
+                switch (name.charAt(0)) {
+                    case 'C' -> 0;
+                    case 'D' -> 2;
+                    case 'E' -> 4;
+                    case 'F' -> 5;
+                    case 'G' -> 7;
+                    case 'A' -> 9;
+                    case 'B' -> 11;
+                    default -> throw new IllegalArgumentException("no pitch: " + name);
+                };
         int at = 1;
         for (; name.charAt(at) == '#' || name.charAt(at) == 'b'; at++) base += name.charAt(at) == '#' ? 1 : -1;
         return base + 12 * (Integer.parseInt(name.substring(at)) + 1);
@@ -131,7 +146,8 @@ final class Hands {
     }
 
     static Player player(int handSpanTenths) {
-        return new Player("test", "Test", handSpanTenths, BassMethod.FOUR_THREE_TWO, Jumps.ESTIMATE, false, Taste.PLAIN);
+        return new Player(
+                "test", "Test", handSpanTenths, BassMethod.FOUR_THREE_TWO, Jumps.ESTIMATE, false, Taste.PLAIN);
     }
 
     static RuleBook book(RuleProvider... providers) {
@@ -148,8 +164,8 @@ final class Hands {
     }
 
     static RightHandPlan best(String text, long noteMillis, int handSpanTenths, Taste taste) {
-        RightHandLayer layer = layer(
-                performance(text, noteMillis), Instruments.WIDE, handSpanTenths, book(new RightHandRules()));
+        RightHandLayer layer =
+                layer(performance(text, noteMillis), Instruments.WIDE, handSpanTenths, book(new RightHandRules()));
         return ((Outcome.Found<RightHandPlan>) layer.best(Question.best(taste))).best();
     }
 

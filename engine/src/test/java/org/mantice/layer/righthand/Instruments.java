@@ -14,7 +14,10 @@ final class Instruments {
     static Accordion keyboard(int lowestMidi, int highestMidi) {
         Accordion preset = AccordionPresets.all().get(0);
         TrebleKeyboard keys = new TrebleKeyboard(
-                lowestMidi, highestMidi, preset.treble().whiteKeyMicrons(), preset.treble().switches());
+                lowestMidi,
+                highestMidi,
+                preset.treble().whiteKeyMicrons(),
+                preset.treble().switches());
         return new Accordion(preset.id(), preset.name(), keys, preset.bass(), preset.bellows());
     }
 }

@@ -38,10 +38,12 @@ class RightHandBruteForceTest {
         HandCharges charges = new HandCharges(music, SPAN, RuleBook.of(List.of(rules)));
         List<RightHandPlan> plans = new ArrayList<>();
         extend(music, new ArrayList<>(), postures -> plans.add(charges.priced(postures)));
-        plans.sort(Comparator.<RightHandPlan>comparingInt(plan -> plan.concessions().size())
+        plans.sort(Comparator.<RightHandPlan>comparingInt(
+                        plan -> plan.concessions().size())
                 .thenComparingLong(plan -> plan.cost(taste)));
         return plans.stream()
-                .filter(plan -> plan.concessions().size() == plans.get(0).concessions().size())
+                .filter(plan ->
+                        plan.concessions().size() == plans.get(0).concessions().size())
                 .toList();
     }
 
@@ -99,7 +101,8 @@ class RightHandBruteForceTest {
         "C4 E4 G4 Bb4 C5, 1 2 3 4 5, 13"
     })
     void handPlacesDoNotChangeTheOptimumOfTheModelOf1997(String text, String fingers, int points) {
-        RightHandPlan best = found(Hands.performance(text, 300), new Ergonomic1997Rules(), Taste.PLAIN, 1).get(0);
+        RightHandPlan best = found(Hands.performance(text, 300), new Ergonomic1997Rules(), Taste.PLAIN, 1)
+                .get(0);
 
         assertThat(Hands.fingers(best)).isEqualTo(fingers);
         assertThat(best.cost(Taste.PLAIN)).isEqualTo(points * 1_000_000L);
@@ -109,10 +112,13 @@ class RightHandBruteForceTest {
     @Test
     void theModelOf1997GivesTheLayerTheOptimumOfAllFingerings() {
         for (String text : List.of("Eb4 F4 G4 Ab4 Bb4 C5 D5 Eb5", "C5 A4 F#4 G4 D4 E4 C4", "F#4 F#4 B4 C#5 A4 C5")) {
-            List<Integer> keys = List.of(text.split(" ")).stream().map(Hands::midi).toList();
-            Fingerings.Priced best = new Fingerings(keys, new Ergonomic1997Rules()).feasible().get(0);
+            List<Integer> keys =
+                    List.of(text.split(" ")).stream().map(Hands::midi).toList();
+            Fingerings.Priced best =
+                    new Fingerings(keys, new Ergonomic1997Rules()).feasible().get(0);
 
-            RightHandPlan plan = found(Hands.performance(text, 300), new Ergonomic1997Rules(), Taste.PLAIN, 1).get(0);
+            RightHandPlan plan = found(Hands.performance(text, 300), new Ergonomic1997Rules(), Taste.PLAIN, 1)
+                    .get(0);
 
             assertThat(plan.cost(Taste.PLAIN)).as(text).isEqualTo(best.cost() * 1_000);
         }

@@ -50,8 +50,7 @@ class RightHandLayerTest {
     }
 
     private static Lock finger(int measure, int eighth, int note, int finger) {
-        return new Lock.Finger(
-                OptionalInt.empty(), new WrittenPlace(measure, MusicalTime.of(eighth, 8)), note, finger);
+        return new Lock.Finger(OptionalInt.empty(), new WrittenPlace(measure, MusicalTime.of(eighth, 8)), note, finger);
     }
 
     @Test
@@ -72,10 +71,12 @@ class RightHandLayerTest {
 
             assertThat(explanation.cost()).isEqualTo(plan.cost(taste));
             assertThat(explanation.key()).isEqualTo("fingering-span");
-            assertThat(explanation.children()).hasSize(new RightHandRules().rules().size());
+            assertThat(explanation.children())
+                    .hasSize(new RightHandRules().rules().size());
             assertThat(explanation.children())
                     .flatExtracting(Explanation::children)
-                    .allMatch(place -> place.place().startsWith("pass 1, measure ") && !place.facts().isEmpty());
+                    .allMatch(place -> place.place().startsWith("pass 1, measure ")
+                            && !place.facts().isEmpty());
         }
     }
 
@@ -83,7 +84,8 @@ class RightHandLayerTest {
     void pricingADecidedPlanAnewGivesTheSamePlan() {
         RightHandLayer layer = layer(TUNE);
 
-        for (RightHandPlan plan : plans(layer.best(asking(20)))) assertThat(layer.rescore(plan)).isEqualTo(plan);
+        for (RightHandPlan plan : plans(layer.best(asking(20))))
+            assertThat(layer.rescore(plan)).isEqualTo(plan);
     }
 
     @Test
@@ -101,8 +103,8 @@ class RightHandLayerTest {
     @Test
     void aNewTasteOrLockCallsNoRule() {
         Counting rules = new Counting();
-        RightHandLayer layer =
-                Hands.layer(Hands.performance(TUNE, 300), Instruments.WIDE, 98, Hands.book(new RightHandRules(), rules));
+        RightHandLayer layer = Hands.layer(
+                Hands.performance(TUNE, 300), Instruments.WIDE, 98, Hands.book(new RightHandRules(), rules));
         layer.best(asking(1));
         long before = rules.calls.get();
         long forOnePlan = callsFor(rules, () -> layer.best(asking(1)));
@@ -138,8 +140,8 @@ class RightHandLayerTest {
     @Test
     void contradictoryLocksAreNamed() {
         // The chord stands on the first eighth of the third measure; a lower key cannot have a higher finger.
-        Obstacle found = obstacle(
-                layer(TUNE).best(asking(1, finger(0, 0, 0, 1), finger(2, 0, 0, 4), finger(0, 3, 0, 2), finger(2, 0, 1, 2))));
+        Obstacle found = obstacle(layer(TUNE)
+                .best(asking(1, finger(0, 0, 0, 1), finger(2, 0, 0, 4), finger(0, 3, 0, 2), finger(2, 0, 1, 2))));
 
         assertThat(found.code()).isEqualTo("locks-contradict");
         assertThat(found.message())
@@ -150,8 +152,10 @@ class RightHandLayerTest {
 
     @Test
     void aLockOnANoteThatIsNotThereIsNamed() {
-        assertThat(obstacle(layer(TUNE).best(asking(1, finger(9, 0, 0, 1)))).code()).isEqualTo("lock-without-note");
-        assertThat(obstacle(layer(TUNE).best(asking(1, finger(0, 0, 1, 1)))).code()).isEqualTo("lock-without-note");
+        assertThat(obstacle(layer(TUNE).best(asking(1, finger(9, 0, 0, 1)))).code())
+                .isEqualTo("lock-without-note");
+        assertThat(obstacle(layer(TUNE).best(asking(1, finger(0, 0, 1, 1)))).code())
+                .isEqualTo("lock-without-note");
     }
 
     @Test
@@ -167,7 +171,8 @@ class RightHandLayerTest {
         assertThat(found.remedies())
                 .containsExactly(
                         "Transpose by 5 semitones down.", "Take an instrument whose right hand has the keys E4 to D7.");
-        assertThat(layer.choicesAt(asking(1), 1, new WrittenPlace(0, MusicalTime.ZERO))).isEmpty();
+        assertThat(layer.choicesAt(asking(1), 1, new WrittenPlace(0, MusicalTime.ZERO)))
+                .isEmpty();
     }
 
     @Test
@@ -212,20 +217,25 @@ class RightHandLayerTest {
         apart.add(best);
 
         for (RightHandPlan one : apart)
-            for (RightHandPlan other : apart) if (one != other) assertThat(differences(one, other)).isGreaterThanOrEqualTo(3);
+            for (RightHandPlan other : apart)
+                if (one != other) assertThat(differences(one, other)).isGreaterThanOrEqualTo(3);
     }
 
     private static int differences(RightHandPlan one, RightHandPlan other) {
         int count = 0;
         for (int index = 0; index < one.events().size(); index++) {
-            if (!one.events().get(index).fingers().equals(other.events().get(index).fingers())) count++;
+            if (!one.events()
+                    .get(index)
+                    .fingers()
+                    .equals(other.events().get(index).fingers())) count++;
             if (index > 0 && changes(one, index) != changes(other, index)) count++;
         }
         return count;
     }
 
     private static boolean changes(RightHandPlan plan, int index) {
-        return plan.events().get(index).handPlace() != plan.events().get(index - 1).handPlace();
+        return plan.events().get(index).handPlace()
+                != plan.events().get(index - 1).handPlace();
     }
 
     @Test
@@ -270,8 +280,8 @@ class RightHandLayerTest {
             }
         };
 
-        assertThatThrownBy(() -> Hands.layer(
-                        Hands.performance("C4 D4 E4", 300), Instruments.WIDE, 98, Hands.book(broken)))
+        assertThatThrownBy(
+                        () -> Hands.layer(Hands.performance("C4 D4 E4", 300), Instruments.WIDE, 98, Hands.book(broken)))
                 .isInstanceOf(RuleFailureException.class)
                 .hasMessageContaining("foreign.pair at pass 1, measure 1, beat 2: gave the cost -1");
     }

@@ -25,7 +25,8 @@ class TeachersFingeringsTest {
 
     @Test
     void sixKeysStayInOnePosition() {
-        assertThat(Hands.best("C4 E4 G4 A4 G4 E4 D4 F4 A4 F4 C4", 300).positionChanges()).isZero();
+        assertThat(Hands.best("C4 E4 G4 A4 G4 E4 D4 F4 A4 F4 C4", 300).positionChanges())
+                .isZero();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -56,7 +57,9 @@ class TeachersFingeringsTest {
     @Test
     void fastRepeatedNotesChangeFingersAndSlowOnesKeepTheirs() {
         assertThat(Hands.fingers(Hands.best("E4 E4 E4", 100))).isEqualTo("3 2 1");
-        assertThat(Hands.best("E4 E4 E4 E4", 600).events().stream().map(RightHandPlan.Event::fingers).distinct())
+        assertThat(Hands.best("E4 E4 E4 E4", 600).events().stream()
+                        .map(RightHandPlan.Event::fingers)
+                        .distinct())
                 .hasSize(1);
     }
 

@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.Accordion;
+import org.mantice.instrument.BassRow;
 import org.mantice.instrument.Bellows;
 import org.mantice.instrument.BellowsEstimate;
-import org.mantice.instrument.BassRow;
 import org.mantice.instrument.ButtonGeometry;
 import org.mantice.instrument.ReedBank;
 import org.mantice.instrument.RegisterSwitch;
@@ -47,8 +47,7 @@ class VariationLayerTest {
     private static final RuleBook RULES = RuleBook.of(List.of(new VariationRules()));
     private static final Tune TUNE = Tunes.melody("4/4", "C4 q, E4 q, G4 q, C5 q | D5 h, C5 h");
     private static final RegisterSwitch CLARINET = register("clarinet", true, ReedBank.MIDDLE_8);
-    private static final RegisterSwitch VIOLIN =
-            register("violin", true, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8);
+    private static final RegisterSwitch VIOLIN = register("violin", true, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8);
     private static final RegisterSwitch BASSOON = register("bassoon", true, ReedBank.LOW_16);
     private static final RegisterSwitch MASTER =
             register("master", true, ReedBank.LOW_16, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8, ReedBank.HIGH_4);
@@ -57,9 +56,13 @@ class VariationLayerTest {
     void passesOfEqualSoundAreAvoidedAndTheFirstIsPlain() {
         VariationPlan plan = best(layer(3, 53, 93, CLARINET, VIOLIN, MASTER), Question.best(Taste.PLAIN));
 
-        assertThat(plan.passes()).extracting(VariationPlan.PassDecision::octave).first().isEqualTo(0);
+        assertThat(plan.passes())
+                .extracting(VariationPlan.PassDecision::octave)
+                .first()
+                .isEqualTo(0);
         assertThat(plan.passes().get(0)).isNotEqualTo(plan.passes().get(1));
-        assertThat(plan.passes().get(1).switchId()).isNotEqualTo(plan.passes().get(2).switchId());
+        assertThat(plan.passes().get(1).switchId())
+                .isNotEqualTo(plan.passes().get(2).switchId());
     }
 
     @Test
@@ -71,9 +74,11 @@ class VariationLayerTest {
 
     @Test
     void brokenSwitchIsNeverChosen() {
-        VariationLayer layer = layer(3, 53, 93, CLARINET, register("master", false, ReedBank.LOW_16, ReedBank.MIDDLE_8));
+        VariationLayer layer =
+                layer(3, 53, 93, CLARINET, register("master", false, ReedBank.LOW_16, ReedBank.MIDDLE_8));
 
-        Outcome.Found<VariationPlan> all = (Outcome.Found<VariationPlan>) layer.best(new Question(Taste.PLAIN, List.of(), 1000, () -> false));
+        Outcome.Found<VariationPlan> all =
+                (Outcome.Found<VariationPlan>) layer.best(new Question(Taste.PLAIN, List.of(), 1000, () -> false));
 
         assertThat(all.plans()).allSatisfy(plan -> assertThat(plan.passes())
                 .noneMatch(pass -> pass.switchId().equals("master")));
@@ -84,10 +89,12 @@ class VariationLayerTest {
         RegisterSwitch far = new RegisterSwitch("far", "far", Set.of(ReedBank.LOW_16), true, 10_000);
         VariationLayer layer = layer(2, 53, 93, CLARINET, far);
 
-        Outcome.Found<VariationPlan> all = (Outcome.Found<VariationPlan>) layer.best(new Question(Taste.PLAIN, List.of(), 1000, () -> false));
+        Outcome.Found<VariationPlan> all =
+                (Outcome.Found<VariationPlan>) layer.best(new Question(Taste.PLAIN, List.of(), 1000, () -> false));
 
-        assertThat(all.plans()).noneMatch(plan -> plan.passes().get(0).switchId().equals("clarinet")
-                && plan.passes().get(1).switchId().equals("far"));
+        assertThat(all.plans())
+                .noneMatch(plan -> plan.passes().get(0).switchId().equals("clarinet")
+                        && plan.passes().get(1).switchId().equals("far"));
         assertThat(all.plans()).anyMatch(plan -> plan.passes().get(0).switchId().equals("far"));
     }
 
@@ -117,7 +124,10 @@ class VariationLayerTest {
                     }
             sequences = longer;
         }
-        return sequences.stream().map(VariationLayerTest::price).sorted(Comparator.naturalOrder()).toList();
+        return sequences.stream()
+                .map(VariationLayerTest::price)
+                .sorted(Comparator.naturalOrder())
+                .toList();
     }
 
     private static long price(List<PassChoice> sequence) {
@@ -134,7 +144,8 @@ class VariationLayerTest {
     void explanationSumsToTheCostUnderAnyTaste() {
         VariationLayer layer = layer(3, 53, 93, CLARINET, VIOLIN, MASTER);
         Taste taste = Taste.PLAIN.with("variation.growing", 333).with("variation.plain-first", 0);
-        for (VariationPlan plan : ((Outcome.Found<VariationPlan>) layer.best(new Question(taste, List.of(), 50, () -> false))).plans()) {
+        for (VariationPlan plan :
+                ((Outcome.Found<VariationPlan>) layer.best(new Question(taste, List.of(), 50, () -> false))).plans()) {
             Explanation explanation = layer.explain(plan, taste);
             assertThat(explanation.cost()).isEqualTo(plan.cost(taste));
             assertThat(layer.rescore(plan)).isEqualTo(plan);
@@ -154,23 +165,33 @@ class VariationLayerTest {
 
         assertThat(kept.pass(1).switchId()).isEqualTo("violin");
         assertThat(kept.pass(2).octave()).isEqualTo(1);
-        assertThat(((Outcome.Impossible<VariationPlan>) torn).obstacles()).singleElement().satisfies(obstacle -> {
-            assertThat(obstacle.code()).isEqualTo("locks-contradict");
-            assertThat(obstacle.message()).contains("violin in pass 1").contains("clarinet").doesNotContain("octave");
-        });
+        assertThat(((Outcome.Impossible<VariationPlan>) torn).obstacles())
+                .singleElement()
+                .satisfies(obstacle -> {
+                    assertThat(obstacle.code()).isEqualTo("locks-contradict");
+                    assertThat(obstacle.message())
+                            .contains("violin in pass 1")
+                            .contains("clarinet")
+                            .doesNotContain("octave");
+                });
     }
 
     @Test
     void noteOffTheKeyboardIsNamedWithTheNearestKeys() {
         Outcome<VariationPlan> outcome = layer(1, 62, 74, CLARINET).best(Question.best(Taste.PLAIN));
 
-        assertThat(((Outcome.Impossible<VariationPlan>) outcome).obstacles()).singleElement().satisfies(obstacle -> {
-            assertThat(obstacle.code()).isEqualTo("note-off-keyboard");
-            assertThat(obstacle.message()).contains("C4");
-            assertThat(obstacle.remedies()).anyMatch(remedy -> remedy.contains("spans 15 keys"));
-        });
+        assertThat(((Outcome.Impossible<VariationPlan>) outcome).obstacles())
+                .singleElement()
+                .satisfies(obstacle -> {
+                    assertThat(obstacle.code()).isEqualTo("note-off-keyboard");
+                    assertThat(obstacle.message()).contains("C4");
+                    assertThat(obstacle.remedies()).anyMatch(remedy -> remedy.contains("spans 15 keys"));
+                });
         Outcome<VariationPlan> wider = layer(1, 62, 77, CLARINET).best(Question.best(Taste.PLAIN));
-        assertThat(((Outcome.Impossible<VariationPlan>) wider).obstacles().get(0).remedies())
+        assertThat(((Outcome.Impossible<VariationPlan>) wider)
+                        .obstacles()
+                        .get(0)
+                        .remedies())
                 .first()
                 .isEqualTo("Another key: transpose by +2 semitones.");
     }
@@ -183,7 +204,8 @@ class VariationLayerTest {
         layer.best(Question.best(Taste.PLAIN));
         int before = calls.get();
 
-        layer.best(new Question(Taste.PLAIN.with("count.calls", 10), List.of(new Lock.Octave(OptionalInt.of(2), 1)), 5, () -> false));
+        layer.best(new Question(
+                Taste.PLAIN.with("count.calls", 10), List.of(new Lock.Octave(OptionalInt.of(2), 1)), 5, () -> false));
 
         assertThat(before).isPositive();
         assertThat(calls).hasValue(before);
@@ -195,13 +217,14 @@ class VariationLayerTest {
 
         List<Choice> choices = layer.choicesAt(Question.best(Taste.PLAIN), 2, new WrittenPlace(0, MusicalTime.ZERO));
 
-        assertThat(choices).hasSize(4).first().satisfies(choice -> assertThat(choice.extraCost()).isZero());
+        assertThat(choices).hasSize(4).first().satisfies(choice -> assertThat(choice.extraCost())
+                .isZero());
         long optimum = best(layer, Question.best(Taste.PLAIN)).cost(Taste.PLAIN);
         for (Choice choice : choices) {
             String register = choice.decision().value().split(",")[0];
             int octave = Integer.parseInt(choice.decision().value().replaceAll(".*octave ", ""));
-            List<Lock> locks = List.of(
-                    new Lock.Register(OptionalInt.of(2), register), new Lock.Octave(OptionalInt.of(2), octave));
+            List<Lock> locks =
+                    List.of(new Lock.Register(OptionalInt.of(2), register), new Lock.Octave(OptionalInt.of(2), octave));
             VariationPlan locked = best(layer, new Question(Taste.PLAIN, locks, 1, () -> false));
             assertThat(choice.extraCost()).isEqualTo(locked.cost(Taste.PLAIN) - optimum);
         }
@@ -212,8 +235,8 @@ class VariationLayerTest {
         VariationLayer layer = layer(3, 53, 93, CLARINET, VIOLIN, MASTER);
         VariationPlan best = best(layer, Question.best(Taste.PLAIN));
 
-        VariationPlan other = ((Outcome.Found<VariationPlan>)
-                        layer.apart(Question.best(Taste.PLAIN), List.of(best), 3)).best();
+        VariationPlan other =
+                ((Outcome.Found<VariationPlan>) layer.apart(Question.best(Taste.PLAIN), List.of(best), 3)).best();
 
         long differing = 0;
         for (int i = 0; i < 3; i++) {
@@ -277,7 +300,9 @@ class VariationLayerTest {
     }
 
     private static Performance performance(int times) {
-        return Performer.perform(TUNE, SettingsBuilder.of(TUNE).beatsPerMinute(60).timesThrough(times).build());
+        return Performer.perform(
+                TUNE,
+                SettingsBuilder.of(TUNE).beatsPerMinute(60).timesThrough(times).build());
     }
 
     private static RegisterSwitch register(String id, boolean works, ReedBank... banks) {

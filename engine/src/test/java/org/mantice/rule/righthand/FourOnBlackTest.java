@@ -19,9 +19,6 @@ class FourOnBlackTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(64, 3, 65, 4),
-                Steps.pair(64, 3, 66, 4),
-                Steps.pair(70, 4, 69, 3));
+        return List.of(Steps.pair(64, 3, 65, 4), Steps.pair(64, 3, 66, 4), Steps.pair(70, 4, 69, 3));
     }
 }

@@ -22,7 +22,17 @@ class RestlessHandTest extends RuleContract<FingerTriple> {
     protected List<FingerTriple> steps() {
         return List.of(
                 Steps.triple(60, 1, 62, 2, 64, 3),
-                Steps.triple(HandMove.THUMB_UNDER, HandMove.FINGER_OVER, Steps.moment(28, 64, 3), Steps.moment(31, 65, 1), Steps.moment(28, 64, 3)),
-                Steps.triple(HandMove.THUMB_UNDER, HandMove.STRETCH, Steps.moment(28, 64, 3), Steps.moment(31, 65, 1), Steps.moment(33, 69, 2)));
+                Steps.triple(
+                        HandMove.THUMB_UNDER,
+                        HandMove.FINGER_OVER,
+                        Steps.moment(28, 64, 3),
+                        Steps.moment(31, 65, 1),
+                        Steps.moment(28, 64, 3)),
+                Steps.triple(
+                        HandMove.THUMB_UNDER,
+                        HandMove.STRETCH,
+                        Steps.moment(28, 64, 3),
+                        Steps.moment(31, 65, 1),
+                        Steps.moment(33, 69, 2)));
     }
 }

@@ -20,9 +20,6 @@ class SpanOfFingersTest extends RuleContract<FingerPair> {
     @Override
     protected List<FingerPair> steps() {
         return List.of(
-                Steps.pair(60, 1, 62, 2),
-                Steps.pair(60, 2, 67, 3),
-                Steps.pair(60, 1, 62, 5),
-                Steps.pair(64, 3, 65, 1));
+                Steps.pair(60, 1, 62, 2), Steps.pair(60, 2, 67, 3), Steps.pair(60, 1, 62, 5), Steps.pair(64, 3, 65, 1));
     }
 }

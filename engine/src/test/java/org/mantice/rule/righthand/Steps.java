@@ -51,5 +51,4 @@ public final class Steps {
     public static FingerTriple triple(int... keysAndFingers) {
         return triple(HandMove.STAY, HandMove.STAY, line(keysAndFingers).toArray(FingerMoment[]::new));
     }
-
 }

@@ -19,9 +19,6 @@ class WeakFingerTest extends RuleContract<FingerMoment> {
 
     @Override
     protected List<FingerMoment> steps() {
-        return List.of(
-                Steps.moment(28, 60, 1),
-                Steps.moment(28, 65, 4),
-                Steps.moment(28, 60, 1, 67, 5));
+        return List.of(Steps.moment(28, 60, 1), Steps.moment(28, 65, 4), Steps.moment(28, 60, 1, 67, 5));
     }
 }

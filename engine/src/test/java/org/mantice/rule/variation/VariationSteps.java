@@ -13,8 +13,8 @@ final class VariationSteps {
     static final RegisterSwitch PICCOLO = register("piccolo", ReedBank.HIGH_4);
     static final RegisterSwitch BASSOON = register("bassoon", ReedBank.LOW_16);
     static final RegisterSwitch VIOLIN = register("violin", ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8);
-    static final RegisterSwitch MASTER = register(
-            "master", ReedBank.LOW_16, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8, ReedBank.HIGH_4);
+    static final RegisterSwitch MASTER =
+            register("master", ReedBank.LOW_16, ReedBank.MIDDLE_8, ReedBank.TREMOLO_UPPER_8, ReedBank.HIGH_4);
 
     private VariationSteps() {}
 

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.mantice.fault.ManticeException;
 import org.mantice.Planning;
 import org.mantice.app.text.ComparisonText;
+import org.mantice.fault.ManticeException;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.layer.RuleFailureException;
@@ -71,15 +71,17 @@ final class CheckCommand implements Callable<Integer> {
         if (name.endsWith(PlanFile.SUFFIX)) return checkPlan(file);
         if (name.endsWith(".accordion.json"))
             return file + ": accordion " + Profiles.accordion(file.toString()).name();
-        if (name.endsWith(".player.json")) return file + ": player " + Profiles.player(file.toString()).name();
+        if (name.endsWith(".player.json"))
+            return file + ": player " + Profiles.player(file.toString()).name();
         return checkTune(file);
     }
 
     private String checkTune(Path file) {
         ReadTune read = new TuneReader().read(file, reading(Optional.ofNullable(part)));
-        StringBuilder text = new StringBuilder(file + ": " + read.tune().measures().size() + " measures, melody "
-                + read.melody());
-        for (Skipped skipped : read.skipped()) text.append(System.lineSeparator()).append("  ").append(skipped);
+        StringBuilder text =
+                new StringBuilder(file + ": " + read.tune().measures().size() + " measures, melody " + read.melody());
+        for (Skipped skipped : read.skipped())
+            text.append(System.lineSeparator()).append("  ").append(skipped);
         return text.toString();
     }
 
@@ -89,11 +91,12 @@ final class CheckCommand implements Callable<Integer> {
 
     private String checkPlan(Path file) {
         PlanDocument document = PlanFile.read(file).document();
-        String head = file + ": plan \"" + document.plan().label() + "\" of " + document.tune().file() + ", cost "
-                + ComparisonText.cost(document.cost());
+        String head = file + ": plan \"" + document.plan().label() + "\" of "
+                + document.tune().file() + ", cost " + ComparisonText.cost(document.cost());
         if (document.explanation().cost() != document.cost())
-            throw new IllegalArgumentException("the explanation says " + document.explanation().cost()
-                    + " and the decisions cost " + document.cost() + " micropoints; allowed: the same");
+            throw new IllegalArgumentException(
+                    "the explanation says " + document.explanation().cost() + " and the decisions cost "
+                            + document.cost() + " micropoints; allowed: the same");
         Optional<Path> tune = PlannedTune.find(file, document);
         if (tune.isEmpty()) return head + "; its tune is not there to price it anew";
         Planning planning = PlannedTune.planning(tune.get(), document, packs);

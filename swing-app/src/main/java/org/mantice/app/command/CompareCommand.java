@@ -41,8 +41,8 @@ final class CompareCommand implements Callable<Integer> {
         PlanDocument mine = PlanFile.read(first).document();
         PlanDocument theirs = PlanFile.read(second).document();
         if (!mine.tune().sha256().equals(theirs.tune().sha256()))
-            throw new IllegalArgumentException("the plans are of two tunes, " + mine.tune().file() + " and "
-                    + theirs.tune().file() + "; allowed: two plans of one tune");
+            throw new IllegalArgumentException("the plans are of two tunes, "
+                    + mine.tune().file() + " and " + theirs.tune().file() + "; allowed: two plans of one tune");
         PrintWriter out = spec.commandLine().getOut();
         out.println("first  " + first + ": " + mine.plan().label() + ", cost " + ComparisonText.cost(mine.cost()));
         out.println("second " + second + ": " + theirs.plan().label() + ", cost " + ComparisonText.cost(theirs.cost()));

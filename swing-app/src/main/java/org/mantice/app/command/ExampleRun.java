@@ -27,7 +27,8 @@ final class ExampleRun {
         OnePlanning job = OnePlanning.of(TUNE.substring(1), bytes, options, Packs.ofClassPath(), 3);
         out.print(new PlanText(job).text(true));
         out.println();
-        out.println("More: mantice plan TUNE, mantice explain PLAN, mantice compare PLAN PLAN, mantice check FILE; --help tells all.");
+        out.println(
+                "More: mantice plan TUNE, mantice explain PLAN, mantice compare PLAN PLAN, mantice check FILE; --help tells all.");
         return ManticeCommand.DONE;
     }
 }

@@ -35,7 +35,11 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "MEASURE[:BEAT]", description = "a place, as in 9 or 9:2+1/8")
     private String place;
 
-    @Option(names = "--pass", paramLabel = "N", description = "the pass to look at (${DEFAULT-VALUE})", defaultValue = "1")
+    @Option(
+            names = "--pass",
+            paramLabel = "N",
+            description = "the pass to look at (${DEFAULT-VALUE})",
+            defaultValue = "1")
     private int pass;
 
     @Option(names = "--tune", paramLabel = "FILE", description = "the tune, if it is no longer where the plan says")
@@ -95,14 +99,20 @@ final class ExplainCommand implements Callable<Integer> {
         WrittenPlace at = LockWords.place(number, beat, planning.performance().tune());
         StringBuilder text = new StringBuilder();
         for (RuleSet layer : RuleSet.values()) {
-            List<Choice> choices = planning.choicesAt(
-                    document.plan(), layer, document.player().taste(), document.locks(), pass, at);
+            List<Choice> choices =
+                    planning.choicesAt(document.plan(), layer, document.player().taste(), document.locks(), pass, at);
             if (choices.isEmpty()) continue;
-            text.append("possible here (" + layer.id() + ") and what each would cost more:").append(System.lineSeparator());
+            text.append("possible here (" + layer.id() + ") and what each would cost more:")
+                    .append(System.lineSeparator());
             for (Choice choice : choices.subList(0, Math.min(8, choices.size())))
                 text.append("  " + ComparisonText.cost(choice.extraCost()) + "  "
-                        + choice.decision().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " "
-                        + choice.decision().value()).append(System.lineSeparator());
+                                + choice.decision()
+                                        .kind()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' ') + " "
+                                + choice.decision().value())
+                        .append(System.lineSeparator());
         }
         return text.toString();
     }

@@ -22,8 +22,8 @@ import org.mantice.tune.WrittenPlace;
 
 /** Locks as typed on the command line: {@code pass2:turn@9:1=no}. Measures by their printed number. */
 final class LockWords {
-    private static final Pattern FORM =
-            Pattern.compile("(?:pass(\\d{1,3}):)?(register|octave|turn|buttons|finger)(?:@([^:=]+)(?::([0-9+/]+))?)?=(.+)");
+    private static final Pattern FORM = Pattern.compile(
+            "(?:pass(\\d{1,3}):)?(register|octave|turn|buttons|finger)(?:@([^:=]+)(?::([0-9+/]+))?)?=(.+)");
 
     private static final Pattern BEAT = Pattern.compile("([1-9]\\d{0,2})(?:\\+(\\d{1,4})/([1-9]\\d{0,3}))?");
     private static final Set<String> PLACED = Set.of("turn", "buttons", "finger");
@@ -65,7 +65,8 @@ final class LockWords {
     static Lock read(String words, Tune tune) {
         check(words);
         Matcher parts = parts(words);
-        OptionalInt pass = parts.group(1) == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(parts.group(1)));
+        OptionalInt pass =
+                parts.group(1) == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(parts.group(1)));
         String value = parts.group(5);
         return switch (parts.group(2)) {
             case "register" -> new Lock.Register(pass, value);

@@ -39,11 +39,13 @@ final class OnePlanning {
         this.planning = planner.prepare(request);
         int passes = planning.performance().passes().size();
         for (Lock lock : locks)
-            if (lock.pass().isPresent() && (lock.pass().getAsInt() < 1 || lock.pass().getAsInt() > passes))
+            if (lock.pass().isPresent()
+                    && (lock.pass().getAsInt() < 1 || lock.pass().getAsInt() > passes))
                 throw new IllegalArgumentException(
                         "pass in a lock is " + lock.pass().getAsInt() + "; allowed: 1 to " + passes);
-        this.alternatives = planning.alternatives(
-                request.player().taste(), locks, count, plan -> {}, () -> Thread.currentThread().isInterrupted());
+        this.alternatives =
+                planning.alternatives(request.player().taste(), locks, count, plan -> {}, () -> Thread.currentThread()
+                        .isInterrupted());
     }
 
     /** @param bytes the file's content; its name is only for messages */
@@ -69,7 +71,10 @@ final class OnePlanning {
         PlanDocument document = new PlanDocument(
                 "0.1.0",
                 new PlanDocument.TuneSource(
-                        read.tune().title(), fileName, read.fingerprint(), options.part().orElse("")),
+                        read.tune().title(),
+                        fileName,
+                        read.fingerprint(),
+                        options.part().orElse("")),
                 request.settings(),
                 request.accordion(),
                 request.player(),

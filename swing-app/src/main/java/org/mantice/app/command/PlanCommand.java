@@ -29,10 +29,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Plans tunes, several at once on all cores; one bad file never stops the rest. */
-@Command(
-        name = "plan",
-        mixinStandardHelpOptions = true,
-        description = "Plans tunes and compares the best plans.")
+@Command(name = "plan", mixinStandardHelpOptions = true, description = "Plans tunes and compares the best plans.")
 final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "TUNE|FOLDER", arity = "1..*", description = "MusicXML files, or folders of them")
     private List<Path> given = new ArrayList<>();
@@ -88,10 +85,11 @@ final class PlanCommand implements Callable<Integer> {
 
     private Map<Path, Result> planAll(List<Path> files, Packs packs) throws InterruptedException {
         Map<Path, String> names = planNames(files);
-        ProgressLine progress = new ProgressLine(files.size(), spec.commandLine().getErr());
+        ProgressLine progress =
+                new ProgressLine(files.size(), spec.commandLine().getErr());
         AtomicInteger done = new AtomicInteger();
-        ExecutorService workers =
-                Executors.newFixedThreadPool(Math.max(1, Math.min(files.size(), Runtime.getRuntime().availableProcessors())));
+        ExecutorService workers = Executors.newFixedThreadPool(
+                Math.max(1, Math.min(files.size(), Runtime.getRuntime().availableProcessors())));
         try {
             Map<Path, Future<Result>> futures = new LinkedHashMap<>();
             for (Path file : names.keySet())
@@ -115,9 +113,11 @@ final class PlanCommand implements Callable<Integer> {
             return future.get();
         } catch (ExecutionException e) {
             Throwable cause = e.getCause();
-            if (cause instanceof VirtualMachineError error && !(error instanceof OutOfMemoryError)
+            if (cause instanceof VirtualMachineError error
+                    && !(error instanceof OutOfMemoryError)
                     && !(error instanceof StackOverflowError)) throw error;
-            return new Result("", file + ": the program failed: " + ManticeCommand.oneLine(String.valueOf(cause)), false);
+            return new Result(
+                    "", file + ": the program failed: " + ManticeCommand.oneLine(String.valueOf(cause)), false);
         }
     }
 
@@ -145,7 +145,9 @@ final class PlanCommand implements Callable<Integer> {
             return new Result("", ManticeCommand.oneLine(e), false);
         } catch (RuleFailureException e) {
             return new Result(
-                    "", file + ": " + ManticeCommand.oneLine(e) + "; --without " + e.ruleId() + " goes on without it", false);
+                    "",
+                    file + ": " + ManticeCommand.oneLine(e) + "; --without " + e.ruleId() + " goes on without it",
+                    false);
         } catch (IllegalArgumentException e) {
             return new Result("", file + ": " + ManticeCommand.oneLine(e), false);
         } catch (IOException e) {

@@ -47,7 +47,10 @@ final class PlanOptions {
     @Option(names = "--loudness", paramLabel = "ppp..fff", description = "where nothing is written")
     private String loudness;
 
-    @Option(names = "--packs", paramLabel = "DIR", description = "folder with jars of more rules; code in a jar is code")
+    @Option(
+            names = "--packs",
+            paramLabel = "DIR",
+            description = "folder with jars of more rules; code in a jar is code")
     private Path packs;
 
     @Option(
@@ -94,7 +97,8 @@ final class PlanOptions {
         for (String weight : weights) {
             int equals = weight.indexOf('=');
             if (equals < 1 || !weight.substring(equals + 1).matches("\\d{1,6}"))
-                throw new IllegalArgumentException("weight is " + weight + "; allowed: RULE=PERMILLE, as in variation.growing=500");
+                throw new IllegalArgumentException(
+                        "weight is " + weight + "; allowed: RULE=PERMILLE, as in variation.growing=500");
             taste = taste.with(weight.substring(0, equals), Integer.parseInt(weight.substring(equals + 1)));
         }
         return new Player(

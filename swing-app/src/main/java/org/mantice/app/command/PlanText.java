@@ -39,7 +39,8 @@ final class PlanText {
                     .append(" of ")
                     .append(found.asked())
                     .append(" plans: no others differ enough and cost little enough more.\n");
-        for (String remark : job.planning().remarks(found.best())) text.append(remark).append('\n');
+        for (String remark : job.planning().remarks(found.best()))
+            text.append(remark).append('\n');
         concessions(text, found.best());
         if (details) text.append('\n').append(new ListingText(job.planning().performance()).of(found.best()));
         return text.toString();
@@ -63,7 +64,8 @@ final class PlanText {
         if (!job.planning().request().accordion().bellows().measured())
             text.append("; air figures are estimates until this accordion is measured");
         text.append('\n');
-        for (Skipped skipped : job.read().skipped()) text.append("  ").append(skipped).append('\n');
+        for (Skipped skipped : job.read().skipped())
+            text.append("  ").append(skipped).append('\n');
     }
 
     private static String assumed(boolean assumed) {
@@ -74,7 +76,8 @@ final class PlanText {
         text.append("not playable as asked:\n");
         for (Obstacle obstacle : obstacles) {
             text.append("  ").append(obstacle.message()).append('\n');
-            for (String remedy : obstacle.remedies()) text.append("    remedy: ").append(remedy).append('\n');
+            for (String remedy : obstacle.remedies())
+                text.append("    remedy: ").append(remedy).append('\n');
         }
     }
 
@@ -85,7 +88,11 @@ final class PlanText {
                     .append(" at pass ")
                     .append(concession.pass())
                     .append(", measure ")
-                    .append(job.planning().performance().tune().measure(concession.place().measure()).number())
+                    .append(job.planning()
+                            .performance()
+                            .tune()
+                            .measure(concession.place().measure())
+                            .number())
                     .append('\n');
         PlanRequest request = job.planning().request();
         for (String remedy : job.planning().remedies(plan, request.player().taste(), request.locks()))

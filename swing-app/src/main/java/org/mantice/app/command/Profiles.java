@@ -30,9 +30,10 @@ final class Profiles {
 
     /** @throws IllegalArgumentException if the folder is not one; a jar that cannot be used is listed among the problems */
     static Packs packs(Optional<Path> folder) {
-        folder.filter(path -> !Files.isDirectory(path) || !Files.isReadable(path)).ifPresent(path -> {
-            throw new IllegalArgumentException("packs is " + path + "; allowed: a folder that can be read");
-        });
+        folder.filter(path -> !Files.isDirectory(path) || !Files.isReadable(path))
+                .ifPresent(path -> {
+                    throw new IllegalArgumentException("packs is " + path + "; allowed: a folder that can be read");
+                });
         return Packs.of(folder);
     }
 

@@ -35,7 +35,10 @@ final class TuneFiles {
                 continue;
             }
             try (Stream<Path> below = Files.walk(path)) {
-                List<Path> found = below.filter(Files::isRegularFile).filter(wanted).sorted().toList();
+                List<Path> found = below.filter(Files::isRegularFile)
+                        .filter(wanted)
+                        .sorted()
+                        .toList();
                 if (found.isEmpty())
                     throw new IllegalArgumentException("nothing to do in folder \"" + path + "\"; allowed: " + allowed);
                 files.addAll(found);

@@ -51,7 +51,8 @@ public final class ComparisonText {
         table.row(least("widest reach, semitones", figures, Figures::widestReachSemitones, String::valueOf));
         table.row(least("thumb or five on black", figures, Figures::awkwardFingers, String::valueOf));
         table.row(least("large jumps, left hand", figures, Figures::largeJumps, String::valueOf));
-        table.row(cells("hardest jump", figures, f -> f.hardestJump().map(this::jump).orElse("none")));
+        table.row(cells(
+                "hardest jump", figures, f -> f.hardestJump().map(this::jump).orElse("none")));
         table.row(least("chord tones missing", figures, Figures::missingTones, String::valueOf));
         table.row(least("tones foreign to a chord", figures, Figures::foreignTones, String::valueOf));
         table.row(most("different sounds", figures, Figures::sounds, String::valueOf));
@@ -106,7 +107,9 @@ public final class ComparisonText {
 
     /** Micropoints as ordinary position changes, two decimals. */
     public static String cost(long micropoints) {
-        return BigDecimal.valueOf(micropoints, 6).setScale(2, RoundingMode.HALF_UP).toPlainString();
+        return BigDecimal.valueOf(micropoints, 6)
+                .setScale(2, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     private static String factor(long perMille) {

@@ -30,7 +30,8 @@ public final class ExplanationText {
 
     private static Optional<ResourceBundle> bundle(RuleProvider pack, Locale locale) {
         try {
-            return Optional.of(ResourceBundle.getBundle(pack.bundle(), locale, pack.getClass().getClassLoader()));
+            return Optional.of(ResourceBundle.getBundle(
+                    pack.bundle(), locale, pack.getClass().getClassLoader()));
         } catch (MissingResourceException e) {
             return Optional.empty();
         }
@@ -69,6 +70,7 @@ public final class ExplanationText {
         else text.append(node.place());
         for (Fact fact : node.facts()) text.append("; ").append(fact(ruleId, fact));
         text.append('\n');
-        for (Explanation child : node.children()) append(text, child, child.place().isEmpty() ? child.key() : ruleId, depth + 1);
+        for (Explanation child : node.children())
+            append(text, child, child.place().isEmpty() ? child.key() : ruleId, depth + 1);
     }
 }

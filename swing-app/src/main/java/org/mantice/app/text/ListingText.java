@@ -37,7 +37,8 @@ public final class ListingText {
             text.append("pass ").append(pass.number()).append(": ").append(register.switchId());
             if (register.octave() != 0) text.append(register.octave() > 0 ? ", an octave up" : ", an octave down");
             text.append('\n');
-            for (int i = pass.firstMeasure(); i <= pass.lastMeasure(); i++) measure(text, plan, performance.measures().get(i));
+            for (int i = pass.firstMeasure(); i <= pass.lastMeasure(); i++)
+                measure(text, plan, performance.measures().get(i));
         }
         return text.toString();
     }
@@ -49,8 +50,8 @@ public final class ListingText {
                 .filter(stroke -> stroke.measure() == played.index())
                 .toList();
         String bellows = strokes.stream()
-                .map(stroke -> (stroke.direction() == BellowsPlan.Direction.OUT ? "OUT" : "IN")
-                        + "@" + Places.beat(written, stroke.place().offset()))
+                .map(stroke -> (stroke.direction() == BellowsPlan.Direction.OUT ? "OUT" : "IN") + "@"
+                        + Places.beat(written, stroke.place().offset()))
                 .collect(Collectors.joining(" "));
         text.append(String.format("%-12s ", bellows));
         text.append(String.format("%-60s ", fingers(plan.rightHand(), played)));
@@ -98,20 +99,22 @@ public final class ListingText {
     }
 
     private static String buttons(LeftHandPlan.Event event) {
-        StringBuilder text = new StringBuilder(event.jump() == LeftHandPlan.Jump.NONE ? "" : event.jump() == LeftHandPlan.Jump.SMALL ? "~" : "!");
+        StringBuilder text = new StringBuilder(
+                event.jump() == LeftHandPlan.Jump.NONE ? "" : event.jump() == LeftHandPlan.Jump.SMALL ? "~" : "!");
         for (int i = 0; i < event.buttons().size(); i++) {
             if (i > 0) text.append('+');
             String name = ButtonNames.of(event.buttons().get(i));
             String note = name.substring(0, name.indexOf(' '));
             BassRow row = event.buttons().get(i).row();
-            text.append(switch (row) {
-                case COUNTERBASS -> "_" + note;
-                case BASS -> note;
-                case MAJOR -> note + "M";
-                case MINOR -> note + "m";
-                case SEVENTH -> note + "7";
-                case DIMINISHED -> note + "d";
-            });
+            text.append(
+                    switch (row) {
+                        case COUNTERBASS -> "_" + note;
+                        case BASS -> note;
+                        case MAJOR -> note + "M";
+                        case MINOR -> note + "m";
+                        case SEVENTH -> note + "7";
+                        case DIMINISHED -> note + "d";
+                    });
             text.append(':').append(event.fingers().get(i));
         }
         return text.toString();

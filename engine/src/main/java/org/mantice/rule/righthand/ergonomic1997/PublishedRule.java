@@ -13,8 +13,9 @@ import org.mantice.rule.RuleSet;
 
 /** What the rules of the model share: points, and facts that name the keys and fingers they count for. */
 abstract class PublishedRule<S extends RightHandStep> implements Rule<S> {
-    private static final String SOURCE = "Parncutt, Sloboda, Clarke, Raekallio and Desain, \"An Ergonomic Model of Keyboard "
-            + "Fingering for Melodic Fragments\", Music Perception 14(4), 1997; from memory";
+    private static final String SOURCE =
+            "Parncutt, Sloboda, Clarke, Raekallio and Desain, \"An Ergonomic Model of Keyboard "
+                    + "Fingering for Melodic Fragments\", Music Perception 14(4), 1997; from memory";
 
     /** Millipoints of one point of the model. */
     private static final long POINT = 1_000;
@@ -59,7 +60,9 @@ abstract class PublishedRule<S extends RightHandStep> implements Rule<S> {
         if (cost == 0) return Reasons.NOTHING;
         String words = String.join(
                 ", ",
-                tones(step).stream().map(tone -> HandPlaces.name(tone.key()) + " with " + tone.finger()).toList());
+                tones(step).stream()
+                        .map(tone -> HandPlaces.name(tone.key()) + " with " + tone.finger())
+                        .toList());
         return Reasons.of(cost, Fact.of(info.id() + ".fact", words));
     }
 }

@@ -71,7 +71,8 @@ class Ergonomic1997Test {
                 .findFirst()
                 .orElseThrow();
         assertThat(asked.cost()).isEqualTo(points * 1_000L);
-        assertThat(all.stream().filter(one -> one.cost() < asked.cost()).count() + 1).isEqualTo(rank);
+        assertThat(all.stream().filter(one -> one.cost() < asked.cost()).count() + 1)
+                .isEqualTo(rank);
     }
 
     @Test
@@ -87,8 +88,10 @@ class Ergonomic1997Test {
 
     @Test
     void singlePassesCostAsWorkedOut() {
-        assertThat(new Fingerings(List.of(64, 65), new Ergonomic1997Rules()).cost(fingers("31"))).isEqualTo(5_000);
-        assertThat(new Fingerings(List.of(64, 66), new Ergonomic1997Rules()).cost(fingers("31"))).isEqualTo(11_000);
+        assertThat(new Fingerings(List.of(64, 65), new Ergonomic1997Rules()).cost(fingers("31")))
+                .isEqualTo(5_000);
+        assertThat(new Fingerings(List.of(64, 66), new Ergonomic1997Rules()).cost(fingers("31")))
+                .isEqualTo(11_000);
     }
 
     @ParameterizedTest

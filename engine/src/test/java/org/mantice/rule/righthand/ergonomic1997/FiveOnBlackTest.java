@@ -20,8 +20,6 @@ class FiveOnBlackTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(61, 4, 63, 5),
-                Steps.pair(62, 4, 63, 5));
+        return List.of(Steps.pair(61, 4, 63, 5), Steps.pair(62, 4, 63, 5));
     }
 }

@@ -20,8 +20,6 @@ class FourOnBlackBesideThreeTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(64, 3, 65, 4),
-                Steps.pair(66, 4, 64, 3));
+        return List.of(Steps.pair(64, 3, 65, 4), Steps.pair(66, 4, 64, 3));
     }
 }

@@ -20,9 +20,6 @@ class PracticalSpanTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(60, 1, 62, 2),
-                Steps.pair(60, 1, 76, 5),
-                Steps.pair(60, 2, 62, 2));
+        return List.of(Steps.pair(60, 1, 62, 2), Steps.pair(60, 1, 76, 5), Steps.pair(60, 2, 62, 2));
     }
 }

@@ -20,8 +20,6 @@ class SmallSpanTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(60, 1, 62, 2),
-                Steps.pair(64, 3, 65, 1));
+        return List.of(Steps.pair(60, 1, 62, 2), Steps.pair(64, 3, 65, 1));
     }
 }

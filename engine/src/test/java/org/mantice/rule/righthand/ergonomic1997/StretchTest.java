@@ -20,8 +20,6 @@ class StretchTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(60, 1, 62, 2),
-                Steps.pair(60, 2, 65, 3));
+        return List.of(Steps.pair(60, 1, 62, 2), Steps.pair(60, 2, 65, 3));
     }
 }

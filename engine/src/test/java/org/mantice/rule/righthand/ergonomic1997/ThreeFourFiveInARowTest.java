@@ -20,8 +20,6 @@ class ThreeFourFiveInARowTest extends RuleContract<FingerTriple> {
 
     @Override
     protected List<FingerTriple> steps() {
-        return List.of(
-                Steps.triple(60, 1, 62, 2, 64, 3),
-                Steps.triple(64, 3, 67, 5, 65, 4));
+        return List.of(Steps.triple(60, 1, 62, 2, 64, 3), Steps.triple(64, 3, 67, 5, 65, 4));
     }
 }

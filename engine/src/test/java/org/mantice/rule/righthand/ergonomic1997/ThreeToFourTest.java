@@ -20,8 +20,6 @@ class ThreeToFourTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(65, 4, 64, 3),
-                Steps.pair(64, 3, 65, 4));
+        return List.of(Steps.pair(65, 4, 64, 3), Steps.pair(64, 3, 65, 4));
     }
 }

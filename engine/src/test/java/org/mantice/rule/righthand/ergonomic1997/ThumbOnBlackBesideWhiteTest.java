@@ -20,8 +20,6 @@ class ThumbOnBlackBesideWhiteTest extends RuleContract<FingerPair> {
 
     @Override
     protected List<FingerPair> steps() {
-        return List.of(
-                Steps.pair(61, 1, 63, 2),
-                Steps.pair(61, 1, 62, 2));
+        return List.of(Steps.pair(61, 1, 63, 2), Steps.pair(61, 1, 62, 2));
     }
 }

@@ -20,8 +20,6 @@ class ThumbOnBlackTest extends RuleContract<FingerMoment> {
 
     @Override
     protected List<FingerMoment> steps() {
-        return List.of(
-                Steps.moment(28, 60, 1),
-                Steps.moment(28, 61, 1));
+        return List.of(Steps.moment(28, 60, 1), Steps.moment(28, 61, 1));
     }
 }

@@ -21,9 +21,6 @@ class ThumbPassTest extends RuleContract<FingerPair> {
     @Override
     protected List<FingerPair> steps() {
         return List.of(
-                Steps.pair(60, 1, 62, 2),
-                Steps.pair(64, 3, 65, 1),
-                Steps.pair(64, 3, 66, 1),
-                Steps.pair(66, 3, 67, 1));
+                Steps.pair(60, 1, 62, 2), Steps.pair(64, 3, 65, 1), Steps.pair(64, 3, 66, 1), Steps.pair(66, 3, 67, 1));
     }
 }

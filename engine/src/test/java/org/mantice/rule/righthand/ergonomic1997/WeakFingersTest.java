@@ -20,8 +20,6 @@ class WeakFingersTest extends RuleContract<FingerMoment> {
 
     @Override
     protected List<FingerMoment> steps() {
-        return List.of(
-                Steps.moment(28, 60, 1),
-                Steps.moment(28, 65, 4));
+        return List.of(Steps.moment(28, 60, 1), Steps.moment(28, 65, 4));
     }
 }
