@@ -6,10 +6,12 @@ import static org.mantice.app.Calls.examples;
 import static org.mantice.app.Calls.tune;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -255,5 +257,51 @@ class WrongCallsTest {
 
         assertThat(compare.code()).as(compare.err()).isZero();
         assertThat(compare.out()).contains("pass 1, measure 0, beat 3: finger ");
+    }
+
+    @Test
+    void planFilesEditedByHandAreRefusedWithAReason() throws IOException {
+        ObjectMapper mapper = new ObjectMapper();
+        byte[] whole = Files.readAllBytes(planOfFiveSteps());
+        Path edited = folder.resolve("edited.plan.json");
+
+        ObjectNode moment = (ObjectNode) mapper.readTree(whole);
+        ((ObjectNode) moment.at("/plan/rightHand/events/0")).put("moment", 99_999);
+        ObjectNode stroke = (ObjectNode) mapper.readTree(whole);
+        ((ArrayNode) stroke.at("/plan/bellows/strokes")).remove(1);
+        ObjectNode pass = (ObjectNode) mapper.readTree(whole);
+        ((ArrayNode) pass.at("/plan/variation/passes")).remove(1);
+        for (ObjectNode tree : List.of(moment, stroke, pass)) {
+            mapper.writeValue(edited.toFile(), tree);
+
+            Answer check = call("check", edited);
+
+            assertThat(check.code()).as(check.err()).isEqualTo(1);
+            assertThat(check.err().lines()).hasSize(1);
+            assertThat(check.err()).contains("edited.plan.json").doesNotContain("Exception");
+            assertThat(call("explain", edited, "3").err()).doesNotContain("the program failed");
+        }
+    }
+
+    @Test
+    void halvesOfAMeasureSplitAtARepeatAreOneMeasureToTheReader() throws IOException {
+        Path split = folder.resolve("split.musicxml");
+        Files.writeString(split, """
+                <score-partwise version="4.0"><part-list><score-part id="P1"><part-name>M</part-name></score-part>
+                </part-list><part id="P1"><measure number="1"><attributes><divisions>1</divisions>
+                <time><beats>4</beats><beat-type>4</beat-type></time></attributes>
+                <note><pitch><step>C</step><octave>5</octave></pitch><duration>3</duration></note>
+                <barline location="middle"><repeat direction="backward"/></barline>
+                <note><pitch><step>D</step><octave>5</octave></pitch><duration>1</duration></note></measure>
+                <measure number="2"><note><pitch><step>E</step><octave>5</octave></pitch><duration>4</duration></note>
+                </measure></part></score-partwise>
+                """);
+
+        Answer answer = call("plan", split, "--alternatives", 1, "--lock", "finger@1:4=3", "--details");
+        Answer nowhere = call("plan", split, "--lock", "finger@1:5=3");
+
+        assertThat(answer.code()).as(answer.err()).isZero();
+        assertThat(answer.out()).contains("D5:3");
+        assertThat(nowhere.err()).contains("beat is 5 in measure 1", "1, 4");
     }
 }

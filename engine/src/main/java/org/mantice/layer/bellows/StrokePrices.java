@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.mantice.layer.Places;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
@@ -89,7 +88,11 @@ final class StrokePrices {
     }
 
     private int kind(Stroke stroke) {
-        return Objects.requireNonNull(kindOf.get(stroke), "a stroke that was priced");
+        Integer kind = kindOf.get(stroke);
+        if (kind == null)
+            throw new IllegalArgumentException("a stroke of the plan lasts " + stroke.halfBeats()
+                    + " half beats; allowed: strokes that the bellows have air for");
+        return kind;
     }
 
     String words(int place) {

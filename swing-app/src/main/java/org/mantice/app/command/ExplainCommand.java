@@ -96,6 +96,7 @@ final class ExplainCommand implements Callable<Integer> {
         if (source.isEmpty())
             return "What else was possible needs the tune: give it with --tune." + System.lineSeparator();
         Planning planning = PlannedTune.planning(source.get(), document, packs);
+        planning.rescore(document.plan());
         WrittenPlace at = LockWords.place(number, beat, planning.performance().tune());
         StringBuilder text = new StringBuilder();
         for (RuleSet layer : RuleSet.values()) {

@@ -1,8 +1,10 @@
 package org.mantice.app.command;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -123,17 +125,23 @@ final class LockWords {
      * @param beat as {@link Places#beat} writes it; empty for the first event of the measure
      */
     static WrittenPlace place(String number, String beat, Tune tune) {
+        List<String> beats = new ArrayList<>();
         for (int i = 0; i < tune.measures().size(); i++) {
             Measure measure = tune.measure(i);
-            if (measure.number().equals(number))
-                return new WrittenPlace(i, beat.isEmpty() ? firstOffset(measure) : offset(measure, beat));
+            if (!measure.number().equals(number)) continue;
+            Optional<MusicalTime> offset = beat.isEmpty() ? Optional.of(firstOffset(measure)) : offset(measure, beat);
+            if (offset.isPresent()) return new WrittenPlace(i, offset.get());
+            measure.melody().forEach(event -> beats.add(Places.beat(measure, event.offset())));
         }
+        if (!beats.isEmpty())
+            throw new IllegalArgumentException("beat is " + beat + " in measure " + number
+                    + "; allowed: a place in the measure, as the melody's " + String.join(", ", beats));
         throw new IllegalArgumentException("measure is " + number + "; allowed: "
                 + tune.measure(0).number() + " to "
                 + tune.measure(tune.measures().size() - 1).number());
     }
 
-    private static MusicalTime offset(Measure measure, String beat) {
+    private static Optional<MusicalTime> offset(Measure measure, String beat) {
         Matcher parts = BEAT.matcher(beat);
         if (parts.matches()) {
             MusicalTime before = measure.meter().beat().times(Long.parseLong(parts.group(1)) - 1);
@@ -144,13 +152,9 @@ final class LockWords {
                     ? measure.meter().length().minus(measure.length()).max(MusicalTime.ZERO)
                     : MusicalTime.ZERO;
             MusicalTime offset = before.plus(after).minus(missing);
-            if (!offset.isBefore(MusicalTime.ZERO) && offset.isBefore(measure.length())) return offset;
+            if (!offset.isBefore(MusicalTime.ZERO) && offset.isBefore(measure.length())) return Optional.of(offset);
         }
-        List<String> beats = measure.melody().stream()
-                .map(event -> Places.beat(measure, event.offset()))
-                .toList();
-        throw new IllegalArgumentException("beat is " + beat + " in measure " + measure.number()
-                + "; allowed: a place in the measure, as the melody's " + String.join(", ", beats));
+        return Optional.empty();
     }
 
     private static MusicalTime firstOffset(Measure measure) {
