@@ -33,7 +33,10 @@ class PlanChecksTest {
                         tune,
                         AccordionPresets.get("student-26-key-48-bass"),
                         PlayerPresets.get("medium-hand"),
-                        SettingsBuilder.of(tune).beatsPerMinute(60).timesThrough(1).build(),
+                        SettingsBuilder.of(tune)
+                                .beatsPerMinute(60)
+                                .timesThrough(1)
+                                .build(),
                         List.of(),
                         1));
     }
@@ -75,8 +78,7 @@ class PlanChecksTest {
                         one.move()));
         RightHandPlan right = new RightHandPlan(
                 events, plan.rightHand().costByRule(), plan.rightHand().concessions());
-        return new Plan(
-                plan.label(), plan.provenBest(), plan.variation(), plan.leftHand(), plan.bellows(), right);
+        return new Plan(plan.label(), plan.provenBest(), plan.variation(), plan.leftHand(), plan.bellows(), right);
     }
 
     private static Stroke moved(Stroke stroke, long start, long end, int startMillilitres) {
@@ -119,16 +121,17 @@ class PlanChecksTest {
     void airThatDoesNotAddUpIsFound() {
         List<Stroke> strokes = new ArrayList<>(plan.bellows().strokes());
         Stroke second = strokes.get(1);
-        strokes.set(
-                1, moved(second, second.startMicros(), second.endMicros(), second.startMillilitres() + 1));
+        strokes.set(1, moved(second, second.startMicros(), second.endMicros(), second.startMillilitres() + 1));
 
         assertThatThrownBy(() -> check(with(strokes))).isInstanceOf(AssertionError.class);
     }
 
     @Test
     void fingersTwiceAtOnceOrCrossedAreFound() {
-        assertThatThrownBy(() -> check(withFirstEvent(fingers -> List.of(2, 2)))).hasMessageContaining("fingers at");
-        assertThatThrownBy(() -> check(withFirstEvent(fingers -> List.of(3, 1)))).hasMessageContaining("fingers at");
+        assertThatThrownBy(() -> check(withFirstEvent(fingers -> List.of(2, 2))))
+                .hasMessageContaining("fingers at");
+        assertThatThrownBy(() -> check(withFirstEvent(fingers -> List.of(3, 1))))
+                .hasMessageContaining("fingers at");
         assertThatThrownBy(() -> check(withFirstEvent(fingers -> List.of(1)))).hasMessageContaining("fingers at");
     }
 }

@@ -35,7 +35,8 @@ public final class SecondOpinion {
             GraphPath<Integer, DefaultWeightedEdge> other = yen.next();
             assertThat(path.cost()).isEqualTo((long) other.getWeight());
         }
-        assertThat(inOrder.stream().map(path -> Arrays.toString(path.toArray()))).doesNotHaveDuplicates();
+        assertThat(inOrder.stream().map(path -> Arrays.toString(path.toArray())))
+                .doesNotHaveDuplicates();
         return lattice.stages() + " stages, " + lattice.states() + " states, optimum " + ours.cost();
     }
 

@@ -173,8 +173,8 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
         List<Posture> postures = new ArrayList<>();
         for (RightHandPlan.Event event : plan.events()) {
             if (event.moment() != postures.size())
-                throw new IllegalArgumentException(
-                        "moment of event " + postures.size() + " is " + event.moment() + "; allowed: " + postures.size());
+                throw new IllegalArgumentException("moment of event " + postures.size() + " is " + event.moment()
+                        + "; allowed: " + postures.size());
             List<Integer> keys = music.moment(event.moment()).keys();
             if (!event.keys().equals(keys))
                 throw new IllegalArgumentException(

@@ -27,10 +27,13 @@ class LeftHandSecondOpinionIT {
         for (Corpus.Numbered file : Corpus.files("mxl-leadsheets-pd", ".mxl")) {
             if (compared == TUNES) break;
             Tune tune = new TuneReader().read(file.path()).tune();
-            Performance performance =
-                    Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(1).build());
+            Performance performance = Performer.perform(
+                    tune, SettingsBuilder.of(tune).timesThrough(1).build());
             LeftHandScore score = LeftHandScore.of(
-                    performance, AccordionPresets.get("standard-34-key-72-bass"), PlayerPresets.get("medium-hand"), book);
+                    performance,
+                    AccordionPresets.get("standard-34-key-72-bass"),
+                    PlayerPresets.get("medium-hand"),
+                    book);
             System.out.println("left hand of lead sheet " + file.index() + ": "
                     + SecondOpinion.on(WeightedLattice.of(score.stages, score.tables, Taste.PLAIN), 10, 25));
             compared++;

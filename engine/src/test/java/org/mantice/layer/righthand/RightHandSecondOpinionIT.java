@@ -28,8 +28,8 @@ class RightHandSecondOpinionIT {
         for (Corpus.Numbered file : Corpus.files("mxl-leadsheets-pd", ".mxl")) {
             if (compared == TUNES) break;
             Tune tune = new TuneReader().read(file.path()).tune();
-            Performance performance =
-                    Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(1).build());
+            Performance performance = Performer.perform(
+                    tune, SettingsBuilder.of(tune).timesThrough(1).build());
             VariationPlan asWritten = new VariationPlan(
                     performance.passes().stream()
                             .map(pass -> new VariationPlan.PassDecision(pass.number(), "any", 0))
