@@ -170,6 +170,10 @@ final class StrokeBound {
             for (int direction = 0; direction < 2; direction++)
                 for (int missing = 0; missing < depth; missing++) {
                     int row = row(2 * stroke + direction, missing);
+                    if (tables.strokeCost[2 * stroke + direction] < 0) {
+                        Arrays.fill(cost, row, row + groups, UNREACHABLE);
+                        continue;
+                    }
                     if (place == tables.lastPlace()) {
                         Arrays.fill(cost, row, row + groups, missing == 0 ? 0 : UNREACHABLE);
                         continue;
@@ -252,6 +256,7 @@ final class StrokeBound {
         if (turn < 0 || !open(turnGives)) return;
         for (int next = tables.first[place]; next < tables.first[place + 1]; next++) {
             int slot = ahead(place, next, direction, missing);
+            if (aheadFrom[slot] == aheadTo[slot]) continue;
             long own = turn + tables.pair(stroke, next);
             if (giving) improveGiving(row, slot, own, turnGives);
             else improve(row, slot, own);

@@ -169,6 +169,8 @@ final class StrokeTables {
         long[] costs = new long[size];
         for (int stroke = 0; stroke < strokes(); stroke++)
             for (int next = first[to[stroke]]; next < first[to[stroke] + 1]; next++) {
+                // A pair with a stroke that is never made is never looked at; most are such where little is left.
+                if (isImpossible(stroke) || isImpossible(next)) continue;
                 long cost = lattice.pairCost(from[stroke], to[stroke], to[next]);
                 if (cost < 0)
                     throw new IllegalArgumentException("cost of the pair " + from[stroke] + ", " + to[stroke] + ", "
@@ -176,6 +178,11 @@ final class StrokeTables {
                 costs[pairStart[stroke] + next - first[to[stroke]]] = cost;
             }
         return costs;
+    }
+
+    /** In both directions. */
+    private boolean isImpossible(int stroke) {
+        return strokeCost[2 * stroke] < 0 && strokeCost[2 * stroke + 1] < 0;
     }
 
     private Shift[][] shifts(StrokeLattice lattice) {
