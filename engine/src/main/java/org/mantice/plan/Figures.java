@@ -32,6 +32,8 @@ import org.mantice.rule.HandMove;
  * @param hardestJump the jump with the least time to spare; empty if the hand never moves
  * @param missingTones chord tones that do not sound, once for each run of presses that lack them
  * @param foreignTones tones that sound and are not in the chord, counted likewise
+ * @param marksToWrite the few marks worth pencilling in: the first finger, a finger at every change of hand place, every
+ *     turn, every switch
  * @param sounds different sounds over the passes: register and octave
  */
 public record Figures(
@@ -48,6 +50,7 @@ public record Figures(
         Optional<LeftHandPlan.Event> hardestJump,
         int missingTones,
         int foreignTones,
+        long marksToWrite,
         int sounds) {
     public static Figures of(Plan plan, Performance performance) {
         return new Figures(
@@ -72,6 +75,7 @@ public record Figures(
                 jumps(plan).min(Comparator.comparingLong(event -> event.availableMillis() - event.jumpMillis())),
                 onceAChord(plan.leftHand(), LeftHandPlan.Event::missing),
                 onceAChord(plan.leftHand(), LeftHandPlan.Event::foreign),
+                marksToWrite(plan),
                 sounds(plan.variation()));
     }
 
@@ -142,6 +146,17 @@ public record Figures(
                         && TrebleKeyboard.isBlack(event.keys().get(note))) count++;
             }
         return count;
+    }
+
+    private static long marksToWrite(Plan plan) {
+        long marks = plan.rightHand().events().isEmpty() ? 0 : 1;
+        marks += plan.rightHand().positionChanges() + plan.bellows().turns();
+        String before = "";
+        for (VariationPlan.PassDecision pass : plan.variation().passes()) {
+            if (!pass.switchId().equals(before)) marks++;
+            before = pass.switchId();
+        }
+        return marks;
     }
 
     private static int sounds(VariationPlan variation) {

@@ -32,7 +32,11 @@ public final class Packs {
      *
      * @param origin {@code "class path"} or the name of the jar
      */
-    public record Pack(RuleProvider provider, String origin) {}
+    public record Pack(RuleProvider provider, String origin) {
+        public boolean isFromJar() {
+            return !origin.equals(CLASS_PATH);
+        }
+    }
 
     /** A jar or pack that cannot be used, and why. */
     public record Problem(String origin, String message) {}

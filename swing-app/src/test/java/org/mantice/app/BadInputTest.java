@@ -163,4 +163,36 @@ class BadInputTest {
                         .out())
                 .containsIgnoringCase("no bass");
     }
+
+    /** The only clock in a test: the rule never comes back, so a hang guard is what is tested. */
+    @Test
+    void ruleThatNeverComesBackIsNamedAndTheProgramEnds() throws IOException {
+        Path packs = folder.resolve("packs");
+        OneRulePack.write(
+                packs.resolve("stranger.jar"),
+                folder.resolve("work"),
+                RuleSet.REPEAT_VARIATION,
+                PassChoice.class,
+                "while (step != null) java.util.concurrent.locks.LockSupport.parkNanos(1_000_000L); return 0;");
+        Path file = Calls.tune("five-steps-to-the-ferry");
+
+        Answer hanging = call("plan", file, "--packs", packs, "--patience", 2);
+        Answer without = call("plan", file, "--packs", packs, "--without", OneRulePack.RULE, "--alternatives", 1);
+
+        assertThat(hanging.code()).isEqualTo(1);
+        assertThat(hanging.err().lines()).hasSize(1);
+        assertThat(hanging.err()).contains(OneRulePack.RULE, "does not come back", "--without");
+        assertThat(without.code()).as(without.err()).isZero();
+    }
+
+    @Test
+    void otherXmlInAFolderIsNoTune() throws IOException {
+        Files.copy(Calls.tune("five-steps-to-the-ferry"), folder.resolve("tune.xml"));
+        Files.writeString(folder.resolve("pom.xml"), "<project><modelVersion>4.0.0</modelVersion></project>");
+
+        Answer answer = call("plan", folder, "--alternatives", 1);
+
+        assertThat(answer.code()).as(answer.err()).isZero();
+        assertThat(answer.out()).contains("Five Steps to the Ferry");
+    }
 }

@@ -96,7 +96,12 @@ final class ExplainCommand implements Callable<Integer> {
         if (source.isEmpty())
             return "What else was possible needs the tune: give it with --tune." + System.lineSeparator();
         Planning planning = PlannedTune.planning(source.get(), document, packs);
-        planning.rescore(document.plan());
+        long today = planning.rescore(document.plan()).cost(document.player().taste());
+        if (today != document.cost())
+            spec.commandLine()
+                    .getErr()
+                    .println(file + ": the rules of today price this plan at " + ComparisonText.cost(today)
+                            + " instead of " + ComparisonText.cost(document.cost()));
         WrittenPlace at = LockWords.place(number, beat, planning.performance().tune());
         StringBuilder text = new StringBuilder();
         for (RuleSet layer : RuleSet.values()) {

@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.mantice.Alternatives;
 import org.mantice.fault.ManticeException;
@@ -44,6 +45,13 @@ final class PlanCommand implements Callable<Integer> {
             description = "how many plans to compare, 1 to 12 (${DEFAULT-VALUE})")
     private int alternatives;
 
+    @Option(
+            names = "--patience",
+            paramLabel = "SECONDS",
+            defaultValue = "60",
+            description = "how long a tune may take when rules come from --packs, 1 to 3600 (${DEFAULT-VALUE})")
+    private int patience;
+
     @Option(names = "--out", paramLabel = "DIR", description = "writes each plan as a file into this folder")
     private Path out;
 
@@ -63,6 +71,8 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (alternatives < 1 || alternatives > 12)
             throw new IllegalArgumentException("alternatives is " + alternatives + "; allowed: 1 to 12");
+        if (patience < 1 || patience > 3600)
+            throw new IllegalArgumentException("patience is " + patience + "; allowed: 1 to 3600");
         Packs packs = options.foundPacks();
         options.check(packs);
         List<Path> files = TuneFiles.in(given);
@@ -89,18 +99,20 @@ final class PlanCommand implements Callable<Integer> {
                 new ProgressLine(files.size(), spec.commandLine().getErr());
         AtomicInteger done = new AtomicInteger();
         ExecutorService workers = Executors.newFixedThreadPool(
-                Math.max(1, Math.min(files.size(), Runtime.getRuntime().availableProcessors())));
+                Math.max(1, Math.min(files.size(), Runtime.getRuntime().availableProcessors())), PlanCommand::daemon);
+        RuleWatch watch = new RuleWatch(packs, patience);
         try {
             Map<Path, Future<Result>> futures = new LinkedHashMap<>();
             for (Path file : names.keySet())
                 futures.put(file, workers.submit(() -> {
+                    watch.begins(file);
                     Result result = plan(file, names.get(file), packs);
                     progress.show(done.incrementAndGet());
                     return result;
                 }));
             Map<Path, Result> results = new LinkedHashMap<>();
             for (Map.Entry<Path, Future<Result>> future : futures.entrySet())
-                results.put(future.getKey(), resultOf(future.getKey(), future.getValue()));
+                results.put(future.getKey(), resultOf(future.getKey(), future.getValue(), watch));
             return results;
         } finally {
             workers.shutdownNow();
@@ -108,9 +120,18 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private static Result resultOf(Path file, Future<Result> future) throws InterruptedException {
+    /** A rule that never comes back must not keep the program from ending. */
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "planning");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    private static Result resultOf(Path file, Future<Result> future, RuleWatch watch) throws InterruptedException {
         try {
-            return future.get();
+            return watch.await(file, future);
+        } catch (TimeoutException e) {
+            return new Result("", file + ": " + watch.verdict(file), false);
         } catch (ExecutionException e) {
             Throwable cause = e.getCause();
             if (cause instanceof VirtualMachineError error

@@ -1,6 +1,8 @@
 package org.mantice.app.command;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +17,8 @@ final class TuneFiles {
     private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl");
 
     private static final List<String> OURS = List.of(PlanFile.SUFFIX, ".accordion.json", ".player.json");
+
+    private static final int LOOK_BYTES = 8_192;
 
     private TuneFiles() {}
 
@@ -54,6 +58,16 @@ final class TuneFiles {
 
     private static boolean looksLikeATune(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return ENDINGS.stream().anyMatch(name::endsWith);
+        return ENDINGS.stream().anyMatch(name::endsWith) && (!name.endsWith(".xml") || holdsAScore(file));
+    }
+
+    /** Many files end in .xml: a score names its outermost element early, in any encoding. */
+    private static boolean holdsAScore(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            String start = new String(in.readNBytes(LOOK_BYTES), StandardCharsets.ISO_8859_1).replace("\0", "");
+            return start.isBlank() || start.contains("score-partwise") || start.contains("score-timewise");
+        } catch (IOException e) {
+            return true;
+        }
     }
 }

@@ -55,6 +55,7 @@ public final class ComparisonText {
                 "hardest jump", figures, f -> f.hardestJump().map(this::jump).orElse("none")));
         table.row(least("chord tones missing", figures, Figures::missingTones, String::valueOf));
         table.row(least("tones foreign to a chord", figures, Figures::foreignTones, String::valueOf));
+        table.row(least("marks to write", figures, Figures::marksToWrite, String::valueOf));
         table.row(most("different sounds", figures, Figures::sounds, String::valueOf));
         return table.toString();
     }
