@@ -13,6 +13,10 @@ import org.mantice.rule.RuleSet;
 public final class Stretch implements Rule<ButtonMoment> {
     /** Estimate: millipoints for each hundredth of a column beyond rest, so 500 for a whole column. */
     static final int PER_HUNDREDTH = 5;
+    /** Two columns, in hundredths: estimate. */
+    static final int SPAN_AT_EASE = 200;
+    /** For buttons held together further apart than that: estimate. */
+    static final int PER_HUNDREDTH_OF_SPAN = 10;
     /** Where fingers 2 to 5 rest, in hundredths of a column above the fourth finger's place; estimates. */
     private static final int[][] REST = {{70, 240}, {30, 115}, {-50, 50}, {-110, -40}};
 
@@ -32,7 +36,7 @@ public final class Stretch implements Rule<ButtonMoment> {
     public long cost(ButtonMoment moment) {
         long cost = 0;
         for (int i = 0; i < moment.buttons().size(); i++) cost += (long) PER_HUNDREDTH * beyond(moment, i);
-        return cost;
+        return cost + (long) PER_HUNDREDTH_OF_SPAN * tooWide(moment);
     }
 
     @Override
@@ -45,7 +49,20 @@ public final class Stretch implements Rule<ButtonMoment> {
             if (beyond > 0)
                 facts.add(Fact.of(INFO.id() + ".fact", moment.fingers().get(i), moment.name(i), beyond));
         }
-        return new Reasons(PER_HUNDREDTH * hundredths, facts);
+        int wide = tooWide(moment);
+        if (wide > 0) facts.add(Fact.of(INFO.id() + ".span", SPAN_AT_EASE + wide));
+        return new Reasons((long) PER_HUNDREDTH * hundredths + (long) PER_HUNDREDTH_OF_SPAN * wide, facts);
+    }
+
+    /** By how many hundredths of a column the buttons held together lie further apart than a hand opens at ease. */
+    private static int tooWide(ButtonMoment moment) {
+        int lowest = Integer.MAX_VALUE;
+        int highest = Integer.MIN_VALUE;
+        for (int offset : moment.offsets()) {
+            lowest = Math.min(lowest, offset);
+            highest = Math.max(highest, offset);
+        }
+        return moment.offsets().isEmpty() ? 0 : Math.max(0, highest - lowest - SPAN_AT_EASE);
     }
 
     private static int beyond(ButtonMoment moment, int button) {

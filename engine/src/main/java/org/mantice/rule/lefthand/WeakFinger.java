@@ -14,7 +14,7 @@ public final class WeakFinger implements Rule<ButtonMoment> {
     /** Estimate. */
     static final int FIVE_ON_BASS = 250;
     /** Estimate. */
-    static final int FIVE_ON_CHORD = 600;
+    static final int FIVE_ON_CHORD = 1_500;
     /** Estimate. */
     static final int FOUR_ON_CHORD = 300;
 
