@@ -2,9 +2,11 @@ package org.mantice.layer.righthand;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.mantice.instrument.TrebleKeyboard;
 import org.mantice.plan.RightHandPlan;
 import org.mantice.player.Taste;
 import org.mantice.rule.HandMove;
@@ -87,5 +89,16 @@ class TeachersFingeringsTest {
         assertThat(plan.events().get(1).keys()).containsExactly(60, 67);
         assertThat(plan.events().get(1).fingers().get(0))
                 .isEqualTo(plan.events().get(0).fingers().get(0));
+    }
+
+    /** No finger glides from one white key to the next where the thumb can pass. */
+    @ParameterizedTest
+    @CsvSource({"D4 E4 F#4 G4 A4 B4 G4, 900", "A4 A4 G4 F4 E4 D4 C4 D4, 900", "D4 E4 F#4 G4 A4 B4 G4, 300"})
+    void noFingerSlidesBetweenWhiteKeysInLegato(String notes, long millis) {
+        List<RightHandPlan.Event> events = Hands.best(notes, millis).events();
+
+        for (int i = 1; i < events.size(); i++)
+            if (!TrebleKeyboard.isBlack(events.get(i - 1).keys().get(0)))
+                assertThat(events.get(i).move()).isNotEqualTo(HandMove.GLIDE);
     }
 }

@@ -324,4 +324,16 @@ class VariationLayerTest {
                         50,
                         false));
     }
+
+    /** Common practice, no source. */
+    @Test
+    void passesGrowFromOneReedToAllAtTheWrittenPitch() {
+        RegisterSwitch piccolo = register("piccolo", true, ReedBank.HIGH_4);
+
+        VariationPlan three = best(layer(3, 53, 93, piccolo, MASTER, VIOLIN, CLARINET), Question.best(Taste.PLAIN));
+
+        assertThat(three.passes())
+                .extracting(VariationPlan.PassDecision::switchId)
+                .containsExactly("clarinet", "violin", "master");
+    }
 }
