@@ -57,16 +57,7 @@ public final class Benchmarks {
         StringBuilder text = new StringBuilder("# Benchmarks of the search\n\n");
         text.append("Printed by `mvn -ntp -q -pl engine -Pbench test-compile exec:exec@bench`; ")
                 .append("fastest samples, one fork. Ratios are what counts.\n\n");
-        text.append("- Processor: ")
-                .append(processor())
-                .append(", ")
-                .append(Runtime.getRuntime().availableProcessors())
-                .append(" cores\n");
-        text.append("- Java: ")
-                .append(System.getProperty("java.vm.name"))
-                .append(' ')
-                .append(System.getProperty("java.runtime.version"))
-                .append("\n\n");
+        text.append(machine()).append('\n');
         paths(text, times);
         strokes(text, times);
         budget(text);
@@ -145,7 +136,13 @@ public final class Benchmarks {
             }
     }
 
-    static String processor() throws IOException {
+    /** Two lines of a list: on what the benchmarks ran. */
+    static String machine() throws IOException {
+        return "- Processor: " + processor() + ", " + Runtime.getRuntime().availableProcessors() + " cores\n- Java: "
+                + System.getProperty("java.vm.name") + ' ' + System.getProperty("java.runtime.version") + '\n';
+    }
+
+    private static String processor() throws IOException {
         Path info = Path.of("/proc/cpuinfo");
         if (!Files.isReadable(info)) return System.getProperty("os.arch");
         try (var lines = Files.lines(info)) {

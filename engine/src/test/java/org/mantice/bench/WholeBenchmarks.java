@@ -47,16 +47,7 @@ public final class WholeBenchmarks {
         text.append("Printed by `mvn -ntp -q -pl engine -Pbench test-compile exec:exec@bench-whole`; one fork. ")
                 .append(
                         "All four layers with all their rules, an invented reel of 64 measures played three times.\n\n");
-        text.append("- Processor: ")
-                .append(Benchmarks.processor())
-                .append(", ")
-                .append(Runtime.getRuntime().availableProcessors())
-                .append(" cores\n");
-        text.append("- Java: ")
-                .append(System.getProperty("java.vm.name"))
-                .append(' ')
-                .append(System.getProperty("java.runtime.version"))
-                .append('\n');
+        text.append(Benchmarks.machine());
         text.append("- Music: ")
                 .append(new Planner(Packs.ofClassPath().providers())
                         .prepare(WholeBenchmark.request(1))

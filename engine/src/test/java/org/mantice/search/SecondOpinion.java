@@ -15,8 +15,8 @@ import org.jgrapht.graph.SimpleDirectedWeightedGraph;
  * the best paths of its first stages. What gives way is left out of both: the best plans of ordinary music do without.
  */
 public final class SecondOpinion {
-    private static final int SOURCE = -1;
-    private static final int SINK = -2;
+    static final int SOURCE = -1;
+    static final int SINK = -2;
 
     private SecondOpinion() {}
 
@@ -63,7 +63,8 @@ public final class SecondOpinion {
         return plain.build();
     }
 
-    private static SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> converted(LayeredGraph graph) {
+    /** The lattice with node costs on the edges that leave the node, a source before and a sink after it. */
+    static SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> converted(LayeredGraph graph) {
         var other = new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
         other.addVertex(SOURCE);
         other.addVertex(SINK);

@@ -10,20 +10,18 @@ import org.jgrapht.alg.shortestpath.EppsteinShortestPathIterator;
 import org.jgrapht.alg.shortestpath.YenKShortestPath;
 import org.jgrapht.alg.shortestpath.YenShortestPathIterator;
 import org.jgrapht.graph.DefaultWeightedEdge;
-import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 import org.junit.jupiter.api.Test;
 
 /** Optimum and order against a general-purpose graph library, JGraphT, on lattices too large for brute force. */
 class SecondOpinionTest {
-    private static final int SOURCE = -1;
-    private static final int SINK = -2;
     private static final int PATHS = 100;
 
     @Test
     void pathsComeInTheSameOrderAsFromYensAlgorithm() {
         for (int seed = 0; seed < 6; seed++) {
             LayeredGraph graph = lattice(new Random(seed), 1_000_000);
-            var theirs = new YenShortestPathIterator<>(converted(graph), SOURCE, SINK);
+            var theirs = new YenShortestPathIterator<>(
+                    SecondOpinion.converted(graph), SecondOpinion.SOURCE, SecondOpinion.SINK);
             List<Path> ours = ShortestPaths.of(graph).best(PATHS + 1);
 
             // Costs differ so much that ties are rare; where there are none, the paths themselves must agree.
@@ -46,7 +44,8 @@ class SecondOpinionTest {
     void theOptimumIsThatOfEppsteinsAlgorithmAndLaterPathsAreNoDearer() {
         for (int seed = 0; seed < 20; seed++) {
             LayeredGraph graph = lattice(new Random(seed), 1_000_000);
-            var theirs = new EppsteinShortestPathIterator<>(converted(graph), SOURCE, SINK);
+            var theirs = new EppsteinShortestPathIterator<>(
+                    SecondOpinion.converted(graph), SecondOpinion.SOURCE, SecondOpinion.SINK);
             List<Path> ours = ShortestPaths.of(graph).best(PATHS);
 
             GraphPath<Integer, DefaultWeightedEdge> first = theirs.next();
@@ -63,7 +62,8 @@ class SecondOpinionTest {
             LayeredGraph graph = lattice(new Random(seed), 3);
             List<Path> ours = ShortestPaths.of(graph).best(60);
             List<List<Integer>> theirs = new ArrayList<>();
-            for (var path : new YenKShortestPath<>(converted(graph)).getPaths(SOURCE, SINK, 60)) {
+            for (var path : new YenKShortestPath<>(SecondOpinion.converted(graph))
+                    .getPaths(SecondOpinion.SOURCE, SecondOpinion.SINK, 60)) {
                 if ((long) path.getWeight() == ours.get(59).cost()) break;
                 theirs.add(states(graph, path));
             }
@@ -85,28 +85,6 @@ class SecondOpinionTest {
             graph.next(moves.build(), random.longs(10, 0, largest).toArray());
         }
         return graph.build();
-    }
-
-    /** The lattice with node costs on the edges that leave the node, a source before and a sink after it. */
-    private static SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> converted(LayeredGraph graph) {
-        var other = new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
-        other.addVertex(SOURCE);
-        other.addVertex(SINK);
-        for (int vertex = 0; vertex < graph.states(); vertex++) other.addVertex(vertex);
-        for (int stage = 0, base = 0; stage < graph.stages(); base += graph.states(stage++))
-            for (int state = 0; state < graph.states(stage); state++) {
-                double own = graph.nodeCost(stage, state);
-                if (stage == 0) other.setEdgeWeight(other.addEdge(SOURCE, state), 0);
-                if (stage == graph.stages() - 1) {
-                    other.setEdgeWeight(other.addEdge(base + state, SINK), own);
-                    continue;
-                }
-                Transition moves = graph.transition(stage);
-                int next = base + graph.states(stage);
-                for (int edge = moves.firstEdge(state); edge < moves.endEdge(state); edge++)
-                    other.setEdgeWeight(other.addEdge(base + state, next + moves.target(edge)), own + moves.cost(edge));
-            }
-        return other;
     }
 
     private static List<Integer> states(LayeredGraph graph, GraphPath<Integer, DefaultWeightedEdge> path) {
