@@ -8,6 +8,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.layer.Choice;
@@ -129,32 +131,34 @@ class PlanningTest {
 
     /** The slower the tempo the more air a stroke takes, until the comfortable opening has to give way. */
     @Test
-    void whatGaveWayComesWithARemedyThatSparesIt() {
-        Tune held = Tunes.melody("4/4", "\"C\" C4+E4+G4 w | C4+E4+G4 w | C4+E4+G4 w | C4+E4+G4 w");
+    void whatGaveWayComesWithRemediesThatHelpWhenTheyAreTaken() {
+        int helped = 0;
         for (int tempo = 40; tempo >= 5; tempo--) {
-            Planning planning = PLANNER.prepare(new PlanRequest(
-                    held,
-                    AccordionPresets.get("student-26-key-48-bass"),
-                    PlayerPresets.get("medium-hand"),
-                    SettingsBuilder.of(held)
-                            .beatsPerMinute(tempo)
-                            .timesThrough(1)
-                            .build(),
-                    List.of(),
-                    1));
+            Planning planning = heldChords(tempo);
             if (!(planning.best(Taste.PLAIN, List.of()) instanceof Alternatives.Found answer)) continue;
-            if (answer.best().bellows().concessions().isEmpty()) {
-                assertThat(planning.remedies(answer.best(), Taste.PLAIN, List.of()))
-                        .isEmpty();
-                continue;
+            int gaveWay = answer.best().bellows().concessions().size();
+            for (String remedy : planning.remedies(answer.best(), Taste.PLAIN, List.of())) {
+                assertThat(gaveWay).isPositive();
+                Matcher faster =
+                        Pattern.compile("Play at (\\d+) beats a minute: .*").matcher(remedy);
+                if (!faster.matches()) continue;
+                Planning quick = heldChords(Integer.parseInt(faster.group(1)));
+                assertThat(found(quick, 1).get(0).bellows().concessions()).hasSizeLessThan(gaveWay);
+                helped++;
             }
-
-            List<String> remedies = planning.remedies(answer.best(), Taste.PLAIN, List.of());
-
-            assertThat(remedies).anyMatch(remedy -> remedy.matches("Play at \\d+ beats a minute: nothing gives way."));
-            return;
         }
-        throw new AssertionError("the comfortable opening never gave way");
+        assertThat(helped).isPositive();
+    }
+
+    private static Planning heldChords(int tempo) {
+        Tune held = Tunes.melody("4/4", "\"C\" C4+E4+G4 w | C4+E4+G4 w | C4+E4+G4 w | C4+E4+G4 w");
+        return PLANNER.prepare(new PlanRequest(
+                held,
+                AccordionPresets.get("student-26-key-48-bass"),
+                PlayerPresets.get("medium-hand"),
+                SettingsBuilder.of(held).beatsPerMinute(tempo).timesThrough(1).build(),
+                List.of(),
+                1));
     }
 
     private static List<Plan> found(Planning planning, int count) {

@@ -67,4 +67,16 @@ class PlaceGradeTest extends RuleContract<TurnPlace> {
                 .isSorted()
                 .doesNotHaveDuplicates();
     }
+
+    /** Common practice, no source: one breathes where the words end a sentence, less so after a comma. */
+    @Test
+    void wordsThatEndMakeAPlaceGood() {
+        assertThat(List.of(
+                        rule.cost(PlaceSteps.marked(Mark.BREATH)),
+                        rule.cost(PlaceSteps.marked(Mark.STOP)),
+                        rule.cost(PlaceSteps.marked(Mark.COMMA)),
+                        rule.cost(PlaceSteps.plain())))
+                .isSorted()
+                .doesNotHaveDuplicates();
+    }
 }
