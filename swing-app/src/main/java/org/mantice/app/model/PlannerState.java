@@ -1,0 +1,61 @@
+package org.mantice.app.model;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.mantice.app.sheet.Reading;
+import org.mantice.app.sheet.Strip;
+import org.mantice.performance.Performance;
+
+/**
+ * Everything that the window shows, at one moment.
+ *
+ * @param performance the tune as played, once it is known; belongs to the answer's offers
+ * @param compared which offers are shown side by side, one to four indexes, ascending; empty without offers
+ * @param chosen index of the offer that the player has chosen; -1 without offers
+ * @param differences between the plans compared, in order of play
+ * @param differenceAt which of them was stepped to
+ * @param insight about the selection, once it is known
+ * @param undo what would be undone: a key of the words, as {@code "commands.did.lock"}; empty if nothing can be
+ * @param redo likewise
+ * @param unsaved whether something was decided since the plan was opened or saved
+ */
+public record PlannerState(
+        Optional<OpenTune> tune,
+        Setup setup,
+        Answer answer,
+        Optional<Performance> performance,
+        List<Integer> compared,
+        int chosen,
+        List<Difference> differences,
+        OptionalInt differenceAt,
+        Optional<Selection> selection,
+        Optional<Insight> insight,
+        Reading reading,
+        Set<Strip> strips,
+        Optional<String> undo,
+        Optional<String> redo,
+        boolean unsaved) {
+    public PlannerState {
+        compared = List.copyOf(compared);
+        differences = List.copyOf(differences);
+        EnumSet<Strip> shown = EnumSet.noneOf(Strip.class);
+        shown.addAll(strips);
+        strips = Collections.unmodifiableSet(shown);
+    }
+
+    public List<Offer> offers() {
+        return answer.offers();
+    }
+
+    public Optional<Offer> chosenOffer() {
+        return chosen >= 0 && chosen < offers().size() ? Optional.of(offers().get(chosen)) : Optional.empty();
+    }
+
+    public boolean isWorking() {
+        return answer instanceof Answer.Working;
+    }
+}

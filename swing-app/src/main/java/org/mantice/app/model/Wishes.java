@@ -1,0 +1,66 @@
+package org.mantice.app.model;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.mantice.performance.Settings;
+import org.mantice.performance.SettingsBuilder;
+import org.mantice.tune.Loudness;
+import org.mantice.tune.Tune;
+
+/**
+ * What the player says beyond the file; what is empty is taken as written or assumed.
+ *
+ * @param beatsPerMinute felt beats, 5 to 1,000
+ * @param timesThrough 1 to 20
+ * @param transposition semitones up, -11 to 11
+ * @param loudness where nothing is written
+ * @param plans how many plans to find, 1 to 12
+ */
+public record Wishes(
+        OptionalInt beatsPerMinute,
+        OptionalInt timesThrough,
+        int transposition,
+        Optional<Loudness> loudness,
+        int plans) {
+    /** How many plans are found when nobody says otherwise. */
+    public static final int USUAL_PLANS = 4;
+
+    public static final Wishes NONE =
+            new Wishes(OptionalInt.empty(), OptionalInt.empty(), 0, Optional.empty(), USUAL_PLANS);
+
+    public Wishes {
+        if (plans < 1 || plans > 12) throw new IllegalArgumentException("plans is " + plans + "; allowed: 1 to 12");
+    }
+
+    /**
+     * @throws IllegalArgumentException if a value is out of range
+     * @throws org.mantice.performance.TuneException if the tune is too long to be unrolled
+     */
+    public Settings settings(Tune tune) {
+        SettingsBuilder builder = SettingsBuilder.of(tune).transposition(transposition);
+        beatsPerMinute.ifPresent(builder::beatsPerMinute);
+        timesThrough.ifPresent(builder::timesThrough);
+        loudness.ifPresent(builder::loudness);
+        return builder.build();
+    }
+
+    public Wishes withTempo(OptionalInt beats) {
+        return new Wishes(beats, timesThrough, transposition, loudness, plans);
+    }
+
+    public Wishes withTimes(OptionalInt times) {
+        return new Wishes(beatsPerMinute, times, transposition, loudness, plans);
+    }
+
+    public Wishes withTransposition(int semitones) {
+        return new Wishes(beatsPerMinute, timesThrough, semitones, loudness, plans);
+    }
+
+    public Wishes withLoudness(Optional<Loudness> chosen) {
+        return new Wishes(beatsPerMinute, timesThrough, transposition, chosen, plans);
+    }
+
+    public Wishes withPlans(int count) {
+        return new Wishes(beatsPerMinute, timesThrough, transposition, loudness, count);
+    }
+}
