@@ -1,0 +1,71 @@
+package org.mantice.app.screen;
+
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.awt.Dimension;
+import java.awt.Robot;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.util.function.BooleanSupplier;
+import javax.imageio.ImageIO;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+
+/** A test that opens real windows and has a robot use them. */
+@Tag("gui")
+public abstract class WindowTest {
+    /** A hang guard. */
+    private static final long PATIENCE_MILLIS = 30_000;
+
+    protected org.assertj.swing.core.Robot robot;
+
+    @BeforeEach
+    void takeScreen() {
+        assumeThat(VirtualScreen.problem()).as("a screen for windows").isEmpty();
+        FailOnThreadViolationRepaintManager.install();
+        robot = BasicRobot.robotWithNewAwtHierarchy();
+        if (VirtualScreen.isInMemory()) {
+            robot.settings().delayBetweenEvents(1);
+            robot.settings().eventPostingDelay(5);
+        }
+    }
+
+    @AfterEach
+    void giveScreenBack() {
+        if (robot != null) robot.cleanUp();
+    }
+
+    /** Waits until something is so, as seen by the event thread; events of the in-memory screen take their time. */
+    protected final void until(String what, BooleanSupplier isSo) {
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        return GuiActionRunner.execute(isSo::getAsBoolean);
+                    }
+                },
+                PATIENCE_MILLIS);
+    }
+
+    /** Keeps a picture of the screen where the property {@code mantice.pictures} names a folder. */
+    protected final void picture(String name) throws IOException {
+        String folder = System.getProperty("mantice.pictures");
+        if (folder == null) return;
+        robot.waitForIdle();
+        try {
+            Dimension screen = java.awt.Toolkit.getDefaultToolkit().getScreenSize();
+            BufferedImage image = new Robot().createScreenCapture(new Rectangle(screen));
+            ImageIO.write(image, "png", new File(folder, name + ".png"));
+        } catch (java.awt.AWTException e) {
+            throw new IOException(e);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** A screen for window tests. */
+package org.mantice.app.screen;
