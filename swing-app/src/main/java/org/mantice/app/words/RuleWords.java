@@ -50,7 +50,12 @@ public final class RuleWords {
 
     /** A leaning's title, or its id. */
     public String title(Leaning leaning) {
-        return text(leaning.id(), leaning.id() + ".leaning", leaning.id());
+        return leaning(leaning.id());
+    }
+
+    /** The title of the leaning with this id, or the id. */
+    public String leaning(String id) {
+        return text(id, id + ".leaning", id);
     }
 
     public String fact(String ruleId, Fact fact) {

@@ -1,0 +1,96 @@
+package org.mantice.app.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.mantice.fault.FilePlace;
+import org.mantice.fault.ManticeException;
+import org.mantice.file.FileWriteException;
+import org.mantice.file.JsonFileException;
+import org.mantice.layer.RuleFailureException;
+import org.mantice.performance.TuneException;
+import org.mantice.plan.Obstacle;
+import org.mantice.reading.Skipped;
+import org.mantice.reading.TuneReadException;
+
+/** What goes wrong, and what a reader of files left out, in whole sentences of the player's language. */
+final class ProblemWords {
+    private static final int MOST_MEASURES = 8;
+
+    private final Words words;
+    private final EngineWords engine;
+
+    ProblemWords(Words words, EngineWords engine) {
+        this.words = words;
+        this.engine = engine;
+    }
+
+    String trouble(Throwable cause) {
+        if (cause instanceof ManticeException ours)
+            return words.text("problems.at", place(ours), sentence(ours));
+        if (cause instanceof RuleFailureException failure)
+            return words.text("problems.rule", failure.ruleId(), engine.place(failure.place()), detail(failure));
+        if (cause instanceof OutOfMemoryError) return words.text("problems.memory");
+        String message = cause.getMessage();
+        if (cause instanceof IllegalArgumentException && message != null)
+            return words.text("problems.refused", message);
+        String kind = cause.getClass().getSimpleName();
+        return message == null
+                ? words.text("problems.failed-silently", kind)
+                : words.text("problems.failed", kind, message);
+    }
+
+    private static String detail(RuleFailureException failure) {
+        String message = String.valueOf(failure.getMessage());
+        return message.substring(message.indexOf(failure.place()) + failure.place().length() + ": ".length());
+    }
+
+    private String sentence(ManticeException ours) {
+        Object[] args = ours.args().stream().map(engine::word).toArray();
+        if (ours instanceof TuneReadException) return words.text("problems.tune." + ours.code(), args);
+        if (ours instanceof JsonFileException) return words.text("problems.json." + ours.code(), args);
+        if (ours instanceof TuneException) return words.text("problems.played." + ours.code(), args);
+        if (ours instanceof FileWriteException) return words.text("problems.write." + ours.code(), args);
+        return String.valueOf(ours.getMessage());
+    }
+
+    /** As "waltz.mxl, measure 3, line 120". */
+    private String place(ManticeException ours) {
+        FilePlace place = ours.place();
+        List<String> parts = new ArrayList<>();
+        parts.add(ours instanceof TuneException && place.file().equals("the tune") ? words.text("problems.no-title") : place.file());
+        place.measure().ifPresent(number -> parts.add(words.text("problems.measure", number)));
+        if (place.line().isPresent())
+            parts.add(words.text("problems.line", String.valueOf(place.line().getAsInt())));
+        return String.join(", ", parts);
+    }
+
+    String obstacle(Obstacle obstacle) {
+        return obstacle.message();
+    }
+
+    List<String> remedies(Obstacle obstacle) {
+        return obstacle.remedies();
+    }
+
+    /** As "left out: trill-mark (2; measures 3, 7)". */
+    String skipped(Skipped skipped) {
+        String kind = words.of("problems", skipped.what().kind());
+        String what = words.text(
+                "problems.skipped." + skipped.what().name(),
+                skipped.args().stream().map(engine::word).toArray());
+        List<String> notes = new ArrayList<>();
+        if (skipped.count() > 1) notes.add(words.text("problems.times", skipped.count()));
+        if (!skipped.measures().isEmpty()) notes.add(measures(skipped.measures()));
+        return notes.isEmpty()
+                ? words.text("problems.skipped", kind, what)
+                : words.text("problems.skipped-with", kind, what, String.join("; ", notes));
+    }
+
+    private String measures(List<String> numbers) {
+        String list = String.join(", ", numbers.subList(0, Math.min(MOST_MEASURES, numbers.size())));
+        String some = numbers.size() == 1 ? words.text("problems.measure", list) : words.text("problems.measures", list);
+        return numbers.size() > MOST_MEASURES
+                ? words.text("problems.more", some, numbers.size() - MOST_MEASURES)
+                : some;
+    }
+}
