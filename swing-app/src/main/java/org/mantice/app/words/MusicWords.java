@@ -168,21 +168,6 @@ public final class MusicWords {
         return words.of("music", ruleSet);
     }
 
-    /** What a plan is: "best", "other turns", the name of a leaning. */
-    public String label(String planLabel, RuleWords rules) {
-        return switch (planLabel) {
-            case "best" -> words.text("music.label.best");
-            case "best that can be played" -> words.text("music.label.best-playable");
-            case "best layer by layer" -> words.text("music.label.best-by-layer");
-            case "best that can be played layer by layer" -> words.text("music.label.best-playable-by-layer");
-            case "other turns" -> words.text("music.label.other-turns");
-            case "other fingers" -> words.text("music.label.other-fingers");
-            case "other buttons" -> words.text("music.label.other-buttons");
-            case "other registers" -> words.text("music.label.other-registers");
-            default -> rules.leaning(planLabel);
-        };
-    }
-
     /** The name of a preset in the language; any other accordion's own name. */
     public String name(Accordion accordion) {
         return AccordionPresets.find(accordion.id())

@@ -50,12 +50,7 @@ public final class RuleWords {
 
     /** A leaning's title, or its id. */
     public String title(Leaning leaning) {
-        return leaning(leaning.id());
-    }
-
-    /** The title of the leaning with this id, or the id. */
-    public String leaning(String id) {
-        return text(id, id + ".leaning", id);
+        return text(leaning.id(), leaning.id() + ".leaning", leaning.id());
     }
 
     public String fact(String ruleId, Fact fact) {
