@@ -2,6 +2,7 @@ package org.mantice.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,13 +19,13 @@ import org.mantice.tune.WrittenPlace;
  */
 public record PlanDifference(
         Decision.Kind kind, int pass, WrittenPlace place, int part, Optional<String> first, Optional<String> second) {
-    private record Key(int pass, WrittenPlace place, Decision.Kind kind, int part, int occurrence)
+    private record Key(int pass, WrittenPlace place, Decision.Kind kind, int part, int played)
             implements Comparable<Key> {
         private static final Comparator<Key> ORDER = Comparator.comparingInt(Key::pass)
                 .thenComparing(Key::place)
                 .thenComparing(Key::kind)
                 .thenComparingInt(Key::part)
-                .thenComparingInt(Key::occurrence);
+                .thenComparingInt(Key::played);
 
         @Override
         public int compareTo(Key other) {
@@ -47,17 +48,21 @@ public record PlanDifference(
         return List.copyOf(differences);
     }
 
-    /** A place played twice in one pass (a repeated part) is told apart by its occurrence. */
+    /** A place played twice in one pass (a repeated part) is told apart by when it is played. */
     private static Map<Key, String> byKey(Plan plan) {
         Map<Key, String> map = new LinkedHashMap<>();
-        for (Decision decision : plan.decisions()) {
-            int occurrence = 1;
-            Key key;
-            do {
-                key = new Key(decision.pass(), decision.place(), decision.kind(), decision.part(), occurrence++);
-            } while (map.containsKey(key));
-            map.put(key, decision.value());
-        }
+        for (Decision decision : plan.variation().decisions()) put(map, decision, 0);
+        Iterator<Decision> buttons = plan.leftHand().decisions().iterator();
+        for (LeftHandPlan.Event event : plan.leftHand().events()) put(map, buttons.next(), event.measure());
+        Iterator<Decision> turns = plan.bellows().decisions().iterator();
+        for (BellowsPlan.Stroke stroke : plan.bellows().strokes()) put(map, turns.next(), stroke.measure());
+        Iterator<Decision> fingers = plan.rightHand().decisions().iterator();
+        for (RightHandPlan.Event event : plan.rightHand().events())
+            for (int i = 0; i <= event.fingers().size(); i++) put(map, fingers.next(), event.moment());
         return map;
+    }
+
+    private static void put(Map<Key, String> map, Decision decision, int played) {
+        map.put(new Key(decision.pass(), decision.place(), decision.kind(), decision.part(), played), decision.value());
     }
 }

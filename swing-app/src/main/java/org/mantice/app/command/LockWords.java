@@ -1,8 +1,6 @@
 package org.mantice.app.command;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -11,10 +9,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.instrument.BassButton;
-import org.mantice.instrument.BassRow;
-import org.mantice.instrument.ButtonGeometry;
 import org.mantice.instrument.ButtonNames;
-import org.mantice.instrument.StradellaBass;
 import org.mantice.layer.Places;
 import org.mantice.plan.Lock;
 import org.mantice.tune.Measure;
@@ -29,10 +24,6 @@ final class LockWords {
 
     private static final Pattern BEAT = Pattern.compile("([1-9]\\d{0,2})(?:\\+(\\d{1,4})/([1-9]\\d{0,3}))?");
     private static final Set<String> PLACED = Set.of("turn", "buttons", "finger");
-    /** The largest bass there may be, so that any button can be named. */
-    private static final int LOWEST_COLUMN = -11;
-
-    private static final int COLUMNS = 24;
 
     private LockWords() {}
 
@@ -109,14 +100,10 @@ final class LockWords {
         return buttons;
     }
 
-    /** Of equal names at both ends of a large bass, the one nearer to C. */
     private static BassButton button(String words, String name) {
-        return new StradellaBass(LOWEST_COLUMN, COLUMNS, EnumSet.allOf(BassRow.class), ButtonGeometry.ESTIMATE, 1, 1)
-                .allButtons().stream()
-                        .filter(button -> ButtonNames.of(button).equalsIgnoreCase(name))
-                        .min(Comparator.comparingInt(button -> Math.abs(button.column())))
-                        .orElseThrow(() -> new IllegalArgumentException("button in lock " + words + " is " + name
-                                + "; allowed: as C bass, E counterbass, G major, A minor, D seventh, B diminished"));
+        return ButtonNames.find(name)
+                .orElseThrow(() -> new IllegalArgumentException("button in lock " + words + " is " + name
+                        + "; allowed: as C bass, E counterbass, G major, A minor, D seventh, B diminished"));
     }
 
     /**
