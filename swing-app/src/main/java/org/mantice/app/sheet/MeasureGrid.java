@@ -30,7 +30,8 @@ public record MeasureGrid(double width, List<Line> lines) {
      * @param x of its left barline
      * @param width to its right barline
      * @param positions x of each written moment from the start of the measure, for the first onset after clef, key and
-     *     meter to the end of the measure, which is the right barline; x is absolute
+     *     meter to the end of the measure, which is the right barline; x is absolute and the middle of an ordinary
+     *     notehead
      */
     public record Box(int index, Cell cell, double x, double width, SortedMap<MusicalTime, Double> positions) {
         public Box {
