@@ -39,7 +39,7 @@ final class PlanText {
                     .append(" of ")
                     .append(found.asked())
                     .append(" plans: no others differ enough and cost little enough more.\n");
-        for (String remark : job.planning().remarks(found.best()))
+        for (var remark : job.planning().remarks(found.best()))
             text.append(remark).append('\n');
         concessions(text, found.best());
         if (details) text.append('\n').append(new ListingText(job.planning().performance()).of(found.best()));
@@ -76,7 +76,7 @@ final class PlanText {
         text.append("not playable as asked:\n");
         for (Obstacle obstacle : obstacles) {
             text.append("  ").append(obstacle.message()).append('\n');
-            for (String remedy : obstacle.remedies())
+            for (var remedy : obstacle.remedies())
                 text.append("    remedy: ").append(remedy).append('\n');
         }
     }
@@ -95,7 +95,7 @@ final class PlanText {
                             .number())
                     .append('\n');
         PlanRequest request = job.planning().request();
-        for (String remedy : job.planning().remedies(plan, request.player().taste(), request.locks()))
+        for (var remedy : job.planning().remedies(plan, request.player().taste(), request.locks()))
             text.append("  remedy: ").append(remedy).append('\n');
     }
 }

@@ -69,7 +69,7 @@ final class ProblemWords {
     }
 
     List<String> remedies(Obstacle obstacle) {
-        return obstacle.remedies();
+        return obstacle.remedies().stream().map(String::valueOf).toList();
     }
 
     /** As "left out: trill-mark (2; measures 3, 7)". */
