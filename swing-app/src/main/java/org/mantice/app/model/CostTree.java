@@ -1,0 +1,66 @@
+package org.mantice.app.model;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.mantice.app.words.MusicWords;
+import org.mantice.app.words.RuleWords;
+import org.mantice.app.words.Words;
+import org.mantice.plan.Explanation;
+import org.mantice.rule.RuleSet;
+
+/**
+ * What one plan pays more for than another, in words: layers, rules, places, at each level the largest sum first,
+ * whether it is paid more or less.
+ *
+ * @param cost micropoints, negative where the first plan pays less
+ */
+public record CostTree(String text, long cost, List<CostTree> children) {
+    private static final Comparator<CostTree> LARGEST_FIRST =
+            Comparator.<CostTree>comparingLong(tree -> -Math.abs(tree.cost)).thenComparing(tree -> -tree.cost);
+
+    public CostTree {
+        children = List.copyOf(children);
+    }
+
+    /** @param title of the whole */
+    public static CostTree of(Explanation difference, String title, RuleWords rules, Words words) {
+        return new Builder(rules, words).tree(difference, title, "");
+    }
+
+    private record Builder(RuleWords rules, Words words) {
+        CostTree tree(Explanation node, String title, String ruleId) {
+            List<CostTree> children = node.children().stream()
+                    .filter(child -> child.cost() != 0 || !child.children().isEmpty())
+                    .map(child -> child.place().isEmpty()
+                            ? tree(child, title(child.key()), child.key())
+                            : tree(child, place(child, ruleId), ruleId))
+                    .sorted(LARGEST_FIRST)
+                    .toList();
+            return new CostTree(
+                    words.text("differences.paid", signed(node.cost()), title), node.cost(), children);
+        }
+
+        private String signed(long cost) {
+            String amount = new MusicWords(words).cost(Math.abs(cost));
+            return cost == 0 ? amount : cost > 0 ? "+" + amount : "−" + amount;
+        }
+
+        private String title(String key) {
+            Optional<RuleSet> layer = Arrays.stream(RuleSet.values())
+                    .filter(set -> set.id().equals(key))
+                    .findFirst();
+            return layer.map(new MusicWords(words)::ruleSet).orElseGet(() -> rules.title(key));
+        }
+
+        private String place(Explanation leaf, String ruleId) {
+            String place = new MusicWords(words).place(leaf.place());
+            if (leaf.facts().isEmpty()) return place;
+            return leaf.facts().stream()
+                    .map(fact -> rules.fact(ruleId, fact))
+                    .collect(Collectors.joining("; ", place + ": ", ""));
+        }
+    }
+}
