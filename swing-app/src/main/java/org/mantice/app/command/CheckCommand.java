@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.mantice.Planning;
+import org.mantice.app.files.PlannedTune;
+import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.PlanDocument;

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import org.mantice.app.files.PlannedTune;
+import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ExplanationText;
 import org.mantice.file.PlanDocument;

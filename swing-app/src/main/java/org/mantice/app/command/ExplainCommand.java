@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.mantice.Planning;
+import org.mantice.app.files.PlannedTune;
+import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ExplanationText;
 import org.mantice.file.PlanDocument;

@@ -6,10 +6,8 @@ import org.mantice.Alternatives;
 import org.mantice.PlanRequest;
 import org.mantice.Planner;
 import org.mantice.Planning;
-import org.mantice.file.PlanDocument;
+import org.mantice.app.files.PlanFiles;
 import org.mantice.file.PlanFile;
-import org.mantice.layer.RuleBook;
-import org.mantice.plan.Figures;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
 import org.mantice.plugin.Packs;
@@ -67,35 +65,6 @@ final class OnePlanning {
     }
 
     PlanFile file(Plan plan) {
-        PlanRequest request = planning.request();
-        PlanDocument document = new PlanDocument(
-                "0.1.0",
-                new PlanDocument.TuneSource(
-                        read.tune().title(),
-                        fileName,
-                        read.fingerprint(),
-                        options.part().orElse("")),
-                request.settings(),
-                request.accordion(),
-                request.player(),
-                packsUsed(),
-                request.locks(),
-                plan,
-                Figures.of(plan, planning.performance()),
-                planning.explain(plan, request.player().taste()));
-        return PlanFile.of(document, planning.performance());
-    }
-
-    private List<PlanDocument.PackUsed> packsUsed() {
-        List<PlanDocument.PackUsed> used = new ArrayList<>();
-        for (Packs.Pack pack : packs.packs()) {
-            List<String> rules = planning.rules().entries().stream()
-                    .filter(entry -> entry.provider() == pack.provider())
-                    .map(RuleBook.Entry::id)
-                    .toList();
-            used.add(new PlanDocument.PackUsed(
-                    pack.provider().id(), pack.provider().version(), pack.origin(), rules));
-        }
-        return used;
+        return new PlanFiles(fileName, read, options.part(), packs).of(planning, plan);
     }
 }

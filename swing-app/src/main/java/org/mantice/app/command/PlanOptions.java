@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.mantice.Planner;
+import org.mantice.app.files.Profiles;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.RuleBook;
 import org.mantice.performance.Settings;

@@ -1,4 +1,4 @@
-package org.mantice.app.command;
+package org.mantice.app.files;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,10 +17,16 @@ import org.mantice.player.PlayerPresets;
 import org.mantice.plugin.Packs;
 
 /** Finds what a call names: a profile by its preset or file, packs by their folder, the rules of a plan. */
-final class Profiles {
+public final class Profiles {
     private Profiles() {}
 
-    static Accordion accordion(String presetOrFile) {
+    /**
+     * The preset of this id, else the profile in this file.
+     *
+     * @throws IllegalArgumentException if it is neither; the presets are named
+     * @throws org.mantice.file.JsonFileException if the file is not an accordion that can be read
+     */
+    public static Accordion accordion(String presetOrFile) {
         return AccordionPresets.find(presetOrFile).orElseGet(() -> {
             Path file = Path.of(presetOrFile);
             if (Files.exists(file)) return AccordionFile.read(file).accordion();
@@ -29,7 +35,7 @@ final class Profiles {
     }
 
     /** @throws IllegalArgumentException if the folder is not one; a jar that cannot be used is listed among the problems */
-    static Packs packs(Optional<Path> folder) {
+    public static Packs packs(Optional<Path> folder) {
         folder.filter(path -> !Files.isDirectory(path) || !Files.isReadable(path))
                 .ifPresent(path -> {
                     throw new IllegalArgumentException("packs is " + path + "; allowed: a folder that can be read");
@@ -42,7 +48,7 @@ final class Profiles {
      *
      * @throws IllegalArgumentException if one of them is not there
      */
-    static RuleBook rulesOf(PlanDocument plan, Packs packs) {
+    public static RuleBook rulesOf(PlanDocument plan, Packs packs) {
         RuleBook book = RuleBook.of(packs.providers());
         Set<String> known = book.entries().stream().map(RuleBook.Entry::id).collect(Collectors.toSet());
         Set<String> used = new HashSet<>();
@@ -57,7 +63,13 @@ final class Profiles {
         return book;
     }
 
-    static Player player(String presetOrFile) {
+    /**
+     * The preset of this id, else the profile in this file.
+     *
+     * @throws IllegalArgumentException if it is neither; the presets are named
+     * @throws org.mantice.file.JsonFileException if the file is not a player that can be read
+     */
+    public static Player player(String presetOrFile) {
         return PlayerPresets.find(presetOrFile).orElseGet(() -> {
             Path file = Path.of(presetOrFile);
             if (Files.exists(file)) return PlayerFile.read(file).player();

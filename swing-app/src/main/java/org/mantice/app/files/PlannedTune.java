@@ -1,6 +1,7 @@
-package org.mantice.app.command;
+package org.mantice.app.files;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
@@ -16,12 +17,17 @@ import org.mantice.reading.TuneReader;
 import org.mantice.tune.WrittenPlace;
 
 /** Finds the tune of a plan file again and sets up the planning as it was. */
-final class PlannedTune {
+public final class PlannedTune {
     private PlannedTune() {}
 
-    /** The tune's file: as the plan names it, or so from the plan's folder or one above it. */
-    static Optional<Path> find(Path planFile, PlanDocument document) {
-        Path named = Path.of(document.tune().file());
+    /** The tune's file: as the plan names it, or so from the plan's folder or one above it; empty if it is not there. */
+    public static Optional<Path> find(Path planFile, PlanDocument document) {
+        Path named;
+        try {
+            named = Path.of(document.tune().file());
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
         if (Files.isRegularFile(named)) return Optional.of(named);
         for (Path folder = planFile.toAbsolutePath().getParent(); folder != null; folder = folder.getParent()) {
             Path there = folder.resolve(named);
@@ -31,7 +37,7 @@ final class PlannedTune {
     }
 
     /** Written places in words as the reader counts them; by index where the tune is not there any more. */
-    static Function<WrittenPlace, String> places(Path planFile, PlanDocument document) {
+    public static Function<WrittenPlace, String> places(Path planFile, PlanDocument document) {
         Optional<ReadTune> read = find(planFile, document)
                 .map(file -> read(file, document))
                 .filter(tune -> tune.fingerprint().equals(document.tune().sha256()));
@@ -48,7 +54,7 @@ final class PlannedTune {
      * @throws IllegalArgumentException if the file is no longer what was planned, or a rule that the plan was made with
      *     is not here
      */
-    static Planning planning(Path tune, PlanDocument document, Packs packs) {
+    public static Planning planning(Path tune, PlanDocument document, Packs packs) {
         ReadTune read = read(tune, document);
         if (!read.fingerprint().equals(document.tune().sha256()))
             throw new IllegalArgumentException(
