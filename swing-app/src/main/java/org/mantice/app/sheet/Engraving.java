@@ -10,7 +10,9 @@ final class Engraving {
     static final double BEAM = 0.5;
     static final double BEAM_GAP = 0.25;
     static final double LEGER_LINE = 0.16;
-    static final double LEGER_EXTENSION = 0.4;
+    /** Bravura's 0.4 would join the leger lines of notes as near as ours may be. */
+    static final double LEGER_EXTENSION = 0.35;
+
     static final double CURVE_END = 0.1;
     static final double CURVE_MIDDLE = 0.22;
     static final double THIN_BAR = 0.16;

@@ -86,6 +86,8 @@ enum Glyph {
     ARTIC_TENUTO_BELOW("articTenutoBelow", 0xE4A5),
     ARTIC_STACCATISSIMO_ABOVE("articStaccatissimoAbove", 0xE4A6),
     ARTIC_STACCATISSIMO_BELOW("articStaccatissimoBelow", 0xE4A7),
+    ARTIC_STACCATISSIMO_WEDGE_ABOVE("articStaccatissimoWedgeAbove", 0xE4A8),
+    ARTIC_STACCATISSIMO_WEDGE_BELOW("articStaccatissimoWedgeBelow", 0xE4A9),
     ARTIC_MARCATO_ABOVE("articMarcatoAbove", 0xE4AC),
     ARTIC_MARCATO_BELOW("articMarcatoBelow", 0xE4AD),
     ARTIC_TENUTO_STACCATO_ABOVE("articTenutoStaccatoAbove", 0xE4B2),
@@ -95,10 +97,7 @@ enum Glyph {
     ARTIC_STRESS_ABOVE("articStressAbove", 0xE4B6),
     ARTIC_STRESS_BELOW("articStressBelow", 0xE4B7),
     ARTIC_UNSTRESS_ABOVE("articUnstressAbove", 0xE4B8),
-    ARTIC_UNSTRESS_BELOW("articUnstressBelow", 0xE4B9),
-    ACCDN_COMB_DOT("accdnCombDot", 0xE8CA),
-    ACCDN_RICOCHET_2("accdnRicochet2", 0xE8CD),
-    TREMOLO_3("tremolo3", 0xE222);
+    ARTIC_UNSTRESS_BELOW("articUnstressBelow", 0xE4B9);
 
     private final String smuflName;
     private final int codePoint;

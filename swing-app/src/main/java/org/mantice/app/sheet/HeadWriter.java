@@ -20,6 +20,9 @@ final class HeadWriter {
 
     private static final double GRACE_GAP = 0.5;
     private static final double FLAG = 1.1;
+    /** Short leger lines where notes are dense, so that those of neighbours do not join. */
+    private static final double LEGER_ROOM = 0.25;
+
     static final double DOT_GAP = 0.35;
     static final double DOT_PITCH = 0.6;
 
@@ -96,6 +99,10 @@ final class HeadWriter {
         if (stemUp && value.flags() > 0 && !beamed) right = Math.max(right, HALF_HEAD + FLAG);
         left = Math.max(HALF_HEAD + (toLeft ? width : 0), left);
         for (Head head : heads) if (head.accidental().isPresent()) left = Math.max(left, -head.accidentalX());
+        boolean onLegerLine = heads.stream().anyMatch(head -> head.place() <= -2 || head.place() >= 10);
+        if (!onLegerLine) return;
+        left = Math.max(left, HALF_HEAD + LEGER_ROOM);
+        right = Math.max(right, HALF_HEAD + LEGER_ROOM);
     }
 
     private Grace graceBefore(List<Head> notes) {

@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.mantice.instrument.RegisterSign;
 
 /**
  * The fonts of the sheet as outlines in staff spaces, origin at the left end of the base line: Bravura 1.392 for signs,
@@ -26,6 +27,7 @@ final class SheetFonts {
     private static final Font PLAIN = load("DejaVuSansCondensed.ttf");
     private static final Font BOLD = load("DejaVuSansCondensed-Bold.ttf");
     private static final Map<Glyph, Outline> GLYPHS = glyphs();
+    private static final Map<RegisterSign, Outline> REGISTERS = registers();
     private static final Map<Lettering, Outline> TEXTS = new ConcurrentHashMap<>();
 
     private record Lettering(String text, Face face, double size) {}
@@ -51,6 +53,11 @@ final class SheetFonts {
         return GLYPHS.get(glyph);
     }
 
+    /** The standard's sign of a treble register. */
+    static Outline register(RegisterSign sign) {
+        return REGISTERS.get(sign);
+    }
+
     /** @param size of the em, in staff spaces */
     static Outline text(String text, Face face, double size) {
         if (TEXTS.size() > REMEMBERED_TEXTS) TEXTS.clear();
@@ -66,6 +73,13 @@ final class SheetFonts {
     private static Map<Glyph, Outline> glyphs() {
         Map<Glyph, Outline> outlines = new EnumMap<>(Glyph.class);
         for (Glyph glyph : Glyph.values()) outlines.put(glyph, outline(MUSIC, Character.toString(glyph.codePoint())));
+        return outlines;
+    }
+
+    private static Map<RegisterSign, Outline> registers() {
+        Map<RegisterSign, Outline> outlines = new EnumMap<>(RegisterSign.class);
+        for (RegisterSign sign : RegisterSign.values())
+            outlines.put(sign, outline(MUSIC, Character.toString(sign.codePoint())));
         return outlines;
     }
 
