@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.mantice.app.sheet.Spot;
+import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.MusicWords;
 import org.mantice.app.words.PlanWords;
 import org.mantice.app.words.Words;
@@ -77,14 +79,18 @@ public record DifferencesModel(
         return new Row(
                 index,
                 difference.kind(),
-                music.place(
-                        state.performance().orElseThrow(),
-                        difference.spot().measure(),
-                        difference.spot().place()),
+                place(difference, state, music),
                 part == 0 ? kind : words.text("differences.part", kind, part + 1),
                 difference.values().stream()
                         .map(value -> value(difference.kind(), value, state, words, music))
                         .toList());
+    }
+
+    /** Registers and octaves hold for a whole pass. */
+    private static String place(Difference difference, PlannerState state, MusicWords music) {
+        Spot spot = difference.spot();
+        if (spot.strip() == Strip.REGISTERS) return music.place("pass " + spot.pass());
+        return music.place(state.performance().orElseThrow(), spot.measure(), spot.place());
     }
 
     private static String value(

@@ -47,6 +47,10 @@ final class SheetCellWords {
         return Places.beat(written, moment.place().offset());
     }
 
+    String place(PlayedMoment moment) {
+        return music.place(performance.tune(), moment.place());
+    }
+
     int pass(PlayedMoment moment) {
         return performance.measures().get(moment.measure()).pass();
     }

@@ -79,6 +79,11 @@ public final class SheetTableModel {
         return rows.size();
     }
 
+    /** Where a row is, as "measure 3, beat 2". */
+    public String place(int row) {
+        return cells.orElseThrow().place(rows.get(row));
+    }
+
     /** What the cell says; empty where there is nothing to say. */
     public String text(int row, int column) {
         PlayedMoment moment = rows.get(row);
@@ -134,14 +139,9 @@ public final class SheetTableModel {
         return new Spot(strip, moment.measure(), pass(moment).number(), moment.place(), 0);
     }
 
-    private Spot registerOf(Pass pass) {
-        int written = performance.orElseThrow().measures().get(pass.firstMeasure()).written();
+    private static Spot registerOf(Pass pass) {
         return new Spot(
-                Strip.REGISTERS,
-                pass.firstMeasure(),
-                pass.number(),
-                new WrittenPlace(written, MusicalTime.ZERO),
-                0);
+                Strip.REGISTERS, pass.firstMeasure(), pass.number(), new WrittenPlace(0, MusicalTime.ZERO), 0);
     }
 
     private Pass pass(PlayedMoment moment) {

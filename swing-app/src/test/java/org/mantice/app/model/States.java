@@ -254,8 +254,7 @@ public final class States {
         Map<Key, String> all = new TreeMap<>();
         Performance performance = planning.performance();
         for (Pass pass : performance.passes()) {
-            int written = performance.measures().get(pass.firstMeasure()).written();
-            WrittenPlace start = new WrittenPlace(written, MusicalTime.ZERO);
+            WrittenPlace start = new WrittenPlace(0, MusicalTime.ZERO);
             put(all, pass.firstMeasure(), start, Decision.Kind.REGISTER, 0, plan.variation()
                     .pass(pass.number())
                     .switchId());

@@ -1,0 +1,77 @@
+package org.mantice.app.view;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
+
+/** What all our tables have in common. */
+final class Tables {
+    /** More rows than this are not measured. */
+    private static final int MOST_MEASURED = 200;
+
+    private Tables() {}
+
+    /** One cell at a time by the arrow keys; the tabulator leaves the table. */
+    static void walkCells(JTable table) {
+        table.setCellSelectionEnabled(true);
+        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        table.getColumnModel().getSelectionModel().setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        leaveWithTab(table);
+        table.getTableHeader().setReorderingAllowed(false);
+    }
+
+    /** The tabulator goes to the next component, not to the next cell. */
+    static void leaveWithTab(JTable table) {
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    }
+
+    /** @param key as {@link KeyStroke#getKeyStroke(String)} reads it */
+    static void onKey(JTable table, String key, Runnable work) {
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "own " + key);
+        table.getActionMap().put("own " + key, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
+    }
+
+    /** Makes a column as wide as its header and its cells want. */
+    static void fit(JTable table, int column) {
+        TableColumn of = table.getColumnModel().getColumn(column);
+        TableCellRenderer header =
+                of.getHeaderRenderer() == null ? table.getTableHeader().getDefaultRenderer() : of.getHeaderRenderer();
+        int width = header.getTableCellRendererComponent(table, of.getHeaderValue(), false, false, -1, column)
+                .getPreferredSize()
+                .width;
+        for (int row = 0; row < Math.min(MOST_MEASURED, table.getRowCount()); row++) {
+            Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+            width = Math.max(width, cell.getPreferredSize().width);
+        }
+        of.setPreferredWidth(width + 2 * table.getIntercellSpacing().width + table.getFontMetrics(table.getFont())
+                .charWidth('m'));
+    }
+
+    /** Selects a cell and shows it, or nothing at -1. */
+    static void select(JTable table, int row, int column) {
+        if (row < 0 || column < 0) table.clearSelection();
+        else table.changeSelection(row, column, false, false);
+    }
+
+    /** Selects a whole row and shows it, or none at -1. */
+    static void selectRow(JTable table, int row) {
+        if (row < 0) table.clearSelection();
+        else if (table.getSelectedRow() != row) {
+            table.setRowSelectionInterval(row, row);
+            table.scrollRectToVisible(table.getCellRect(row, 0, true));
+        }
+    }
+}
