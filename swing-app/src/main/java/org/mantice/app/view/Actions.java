@@ -2,11 +2,13 @@ package org.mantice.app.view;
 
 import java.awt.event.ActionEvent;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.words.Words;
@@ -27,6 +29,11 @@ public final class Actions {
         return actions.get(command);
     }
 
+    /** Whether somebody has said what the command does: a host may leave out what it cannot do. */
+    public boolean isBound(Command command) {
+        return actions.get(command).work.isPresent();
+    }
+
     /** What the command does, and in which states it can be done. */
     public void bind(Command command, Runnable work, Predicate<PlannerState> possible) {
         CommandAction action = actions.get(command);
@@ -34,28 +41,62 @@ public final class Actions {
         action.possible = possible;
     }
 
-    /** Enables what is possible in a state. */
+    /** A command that is on or off, as a tick in the menu shows; on in the states that {@code isOn} names. */
+    public void bindSwitch(
+            Command command, Runnable work, Predicate<PlannerState> possible, Predicate<PlannerState> isOn) {
+        bind(command, work, possible);
+        actions.get(command).isOn = Optional.of(isOn);
+    }
+
+    /** Whether the command is one that is on or off. */
+    public boolean isSwitch(Command command) {
+        return actions.get(command).isOn.isPresent();
+    }
+
+    /** Enables what is possible in a state, and ticks what is on in it. */
     public void follow(PlannerState state) {
-        for (CommandAction action : actions.values())
+        for (CommandAction action : actions.values()) {
             action.setEnabled(action.work.isPresent() && action.possible.test(state));
+            action.isOn.ifPresent(isOn -> action.putValue(Action.SELECTED_KEY, isOn.test(state)));
+        }
+    }
+
+    /** The keys of a command, the one shown in the menu first. */
+    public List<KeyStroke> keys(Command command) {
+        return actions.get(command).keys;
+    }
+
+    /** The key of a command in words, as {@code "Ctrl+S"}; empty for none. */
+    public String keyWords(Command command) {
+        return keys(command).stream().findFirst().map(Keys::words).orElse("");
+    }
+
+    /** Makes the keys work wherever the focus is within a component, without any menu. */
+    public void installKeys(JComponent component) {
+        for (Command command : Command.values()) {
+            component.getActionMap().put(command, get(command));
+            for (KeyStroke key : keys(command))
+                component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, command);
+        }
     }
 
     private final class CommandAction extends AbstractAction {
+        private final List<KeyStroke> keys;
         private Optional<Runnable> work = Optional.empty();
+        private Optional<Predicate<PlannerState>> isOn = Optional.empty();
         private Predicate<PlannerState> possible = state -> false;
 
         CommandAction(Command command) {
-            String label = words.of("commands", command);
-            int mark = label.indexOf('&');
-            putValue(NAME, label.replace("&", ""));
-            if (mark >= 0) {
-                putValue(MNEMONIC_KEY, (int) Character.toUpperCase(label.charAt(mark + 1)));
-                putValue(DISPLAYED_MNEMONIC_INDEX_KEY, mark);
-            }
+            MarkedLabel label = MarkedLabel.of(words.of("commands", command));
+            putValue(NAME, label.text());
+            label.mnemonic().ifPresent(key -> {
+                putValue(MNEMONIC_KEY, key);
+                putValue(DISPLAYED_MNEMONIC_INDEX_KEY, label.index());
+            });
             putValue(ACTION_COMMAND_KEY, command.name());
             putValue(SHORT_DESCRIPTION, words.text("commands.hint." + command.name()));
-            String key = words.text("commands.key." + command.name());
-            if (!key.isEmpty()) putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(key.replace("menu ", "ctrl ")));
+            keys = Keys.of(words.text("commands.key." + command.name()));
+            if (!keys.isEmpty()) putValue(ACCELERATOR_KEY, keys.get(0));
             setEnabled(false);
         }
 

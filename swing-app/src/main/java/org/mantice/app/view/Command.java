@@ -3,8 +3,7 @@ package org.mantice.app.view;
 /**
  * Everything that can be done by menu, button or key. Texts and keys stand in the bundle {@code commands}: {@code
  * commands.Command.<NAME>} the label (an ampersand before its mnemonic), {@code commands.key.<NAME>} the keys as {@link
- * javax.swing.KeyStroke#getKeyStroke(String)} reads them, with {@code menu} for the platform's menu key, empty for none;
- * {@code commands.hint.<NAME>} one sentence on what it does.
+ * Keys} reads them, empty for none; {@code commands.hint.<NAME>} one sentence on what it does.
  */
 public enum Command {
     OPEN(Group.FILE),
@@ -36,6 +35,8 @@ public enum Command {
     SHOW_REGISTERS(Group.SHOW),
     SHOW_BELLOWS(Group.SHOW),
     SHOW_BUTTONS(Group.SHOW),
+    SHOW_SETUP(Group.SHOW),
+    SHOW_FIGURES(Group.SHOW),
     SHOW_SHEET(Group.SHOW),
     SHOW_TABLE(Group.SHOW),
     SHOW_WHY(Group.SHOW),
@@ -46,6 +47,8 @@ public enum Command {
     USUAL_SIZE(Group.SHOW),
     LIGHT(Group.SHOW),
     DARK(Group.SHOW),
+    ENGLISH(Group.SHOW),
+    GERMAN(Group.SHOW),
 
     KEYS(Group.HELP),
     ABOUT(Group.HELP);
