@@ -21,6 +21,7 @@ import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.Plan;
 import org.mantice.plan.RightHandPlan;
+import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
 import org.mantice.player.Taste;
 import org.mantice.rule.RuleSet;
@@ -168,7 +169,7 @@ public final class Planning {
     }
 
     /** What the plan leaves out of what is written, in plain sentences; mostly empty. */
-    public List<String> remarks(Plan plan) {
+    public List<Sentence> remarks(Plan plan) {
         return layers.leftHand(plan.variation()).remarks();
     }
 
@@ -188,7 +189,7 @@ public final class Planning {
     /**
      * What would spare the plan the bans that gave way at the bellows, each tried in earnest; empty if none did.
      */
-    public List<String> remedies(Plan plan, Taste taste, List<Lock> locks) {
+    public List<Sentence> remedies(Plan plan, Taste taste, List<Lock> locks) {
         return new Remedies(this, plan, taste, locks).sentences();
     }
 

@@ -12,6 +12,7 @@ import org.mantice.performance.Settings;
 import org.mantice.plan.Concession;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
+import org.mantice.plan.Sentence;
 import org.mantice.player.Taste;
 import org.mantice.rule.GiveWay;
 import org.mantice.tune.Loudness;
@@ -38,9 +39,9 @@ final class Remedies {
     }
 
     /** Plain sentences; empty if nothing gave way at the bellows, or if nothing tried helps. */
-    List<String> sentences() {
+    List<Sentence> sentences() {
         if (count(plan) == 0) return List.of();
-        List<String> sentences = new ArrayList<>();
+        List<Sentence> sentences = new ArrayList<>();
         for (int pass : passes()) lighterRegister(pass).ifPresent(sentences::add);
         fasterTempo().ifPresent(sentences::add);
         softer().ifPresent(sentences::add);
@@ -58,7 +59,7 @@ final class Remedies {
         return passes;
     }
 
-    private Optional<String> lighterRegister(int pass) {
+    private Optional<Sentence> lighterRegister(int pass) {
         List<RegisterSwitch> switches = planning.request().accordion().treble().switches();
         int reeds = switches.stream()
                 .filter(register ->
@@ -73,13 +74,17 @@ final class Remedies {
                 locked.add(new Lock.Register(OptionalInt.of(pass), register.id()));
                 Optional<Plan> lighter = best(planning, locked);
                 if (lighter.isPresent() && count(lighter.get()) < count(plan))
-                    return Optional.of(
-                            "Take " + register.name() + " in pass " + pass + ": " + left(lighter.get()) + ".");
+                    return Optional.of(Sentence.of(
+                            "lighter-register",
+                            "Take {0} in pass {1}: {2}.",
+                            register.name(),
+                            pass,
+                            left(lighter.get())));
             }
         return Optional.empty();
     }
 
-    private Optional<String> fasterTempo() {
+    private Optional<Sentence> fasterTempo() {
         Tempo asked = planning.request().settings().tempo();
         for (int percent : FASTER) {
             long milli = (long) asked.milliBeatsPerMinute() * percent / 100_000 * 1_000;
@@ -95,14 +100,16 @@ final class Remedies {
                     s.transposition());
             Optional<Plan> quick = best(with(faster), locks);
             if (quick.isPresent() && count(quick.get()) < count(plan))
-                return Optional.of("Play at "
-                        + BigDecimal.valueOf(milli, 3).stripTrailingZeros().toPlainString() + " beats a minute: "
-                        + left(quick.get()) + ".");
+                return Optional.of(Sentence.of(
+                        "faster-tempo",
+                        "Play at {0} beats a minute: {1}.",
+                        BigDecimal.valueOf(milli, 3).stripTrailingZeros().toPlainString(),
+                        left(quick.get())));
         }
         return Optional.empty();
     }
 
-    private Optional<String> softer() {
+    private Optional<Sentence> softer() {
         Settings s = planning.request().settings();
         for (int step = s.loudness().ordinal() - 1;
                 step >= 0 && step >= s.loudness().ordinal() - 2;
@@ -118,8 +125,11 @@ final class Remedies {
                     s.transposition());
             Optional<Plan> quiet = best(with(soft), locks);
             if (quiet.isPresent() && count(quiet.get()) < count(plan))
-                return Optional.of("Play " + loudness.name().toLowerCase(java.util.Locale.ROOT)
-                        + " where nothing is written: " + left(quiet.get()) + ".");
+                return Optional.of(Sentence.of(
+                        "softer",
+                        "Play {0} where nothing is written: {1}.",
+                        loudness.name().toLowerCase(java.util.Locale.ROOT),
+                        left(quiet.get())));
         }
         return Optional.empty();
     }

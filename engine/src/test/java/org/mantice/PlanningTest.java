@@ -19,6 +19,7 @@ import org.mantice.plan.LayerPlan;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
 import org.mantice.plan.PlanDifference;
+import org.mantice.plan.Sentence;
 import org.mantice.player.PlayerPresets;
 import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
@@ -137,10 +138,10 @@ class PlanningTest {
             Planning planning = heldChords(tempo);
             if (!(planning.best(Taste.PLAIN, List.of()) instanceof Alternatives.Found answer)) continue;
             int gaveWay = answer.best().bellows().concessions().size();
-            for (String remedy : planning.remedies(answer.best(), Taste.PLAIN, List.of())) {
+            for (Sentence remedy : planning.remedies(answer.best(), Taste.PLAIN, List.of())) {
                 assertThat(gaveWay).isPositive();
                 Matcher faster =
-                        Pattern.compile("Play at (\\d+) beats a minute: .*").matcher(remedy);
+                        Pattern.compile("Play at (\\d+) beats a minute: .*").matcher(remedy.english());
                 if (!faster.matches()) continue;
                 Planning quick = heldChords(Integer.parseInt(faster.group(1)));
                 assertThat(found(quick, 1).get(0).bellows().concessions()).hasSizeLessThan(gaveWay);

@@ -9,12 +9,15 @@ import org.mantice.performance.Performance;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
 import org.mantice.tune.Loudness;
 
 /** Why there is no plan for the bellows, with numbers, and what would help. */
 final class AirObstacles {
     private static final int MOST_STRETCHES = 3;
+    private static final String STRETCH =
+            "From {0} to {1} the bellows cannot turn, and the music takes {2} ml of {3} ml.";
     private static final int PIANISSIMO = 100 * Loudness.PP.ordinal();
 
     private final Ground ground;
@@ -33,39 +36,56 @@ final class AirObstacles {
         List<Obstacle> obstacles = new ArrayList<>();
         for (int place : stretches)
             if (ground.air.between(place, place + 1) > ground.full() && obstacles.size() < MOST_STRETCHES)
-                obstacles.add(new Obstacle("stretch-without-turn", sentence(place), remedies(place)));
+                obstacles.add(Obstacle.of(sentence("stretch-without-turn", STRETCH, place), remedies(place)));
         if (!obstacles.isEmpty()) return obstacles;
         int longest = stretches.get(0);
-        return List.of(new Obstacle(
-                "no-strokes-fit",
-                "No sequence of strokes stays between closed and fully open. " + sentence(longest),
+        return List.of(Obstacle.of(
+                sentence(
+                        "no-strokes-fit",
+                        "No sequence of strokes stays between closed and fully open. " + STRETCH,
+                        longest),
                 remedies(longest)));
     }
 
-    private String sentence(int place) {
-        return "From " + prices.words(place) + " to " + prices.words(place + 1)
-                + " the bellows cannot turn, and the music takes " + ground.air.between(place, place + 1) + " ml of "
-                + ground.full() + " ml.";
+    private Sentence sentence(String code, String template, int place) {
+        return Sentence.of(
+                code,
+                template,
+                prices.words(place),
+                prices.words(place + 1),
+                ground.air.between(place, place + 1),
+                ground.full());
     }
 
-    private List<String> remedies(int place) {
-        List<String> remedies = new ArrayList<>();
+    private List<Sentence> remedies(int place) {
+        List<Sentence> remedies = new ArrayList<>();
         long air = ground.air.between(place, place + 1);
         long tempo = ground.performance.settings().tempo().milliBeatsPerMinute();
         long needed = (air * tempo + ground.full() - 1) / ground.full();
         if (needed > tempo)
-            remedies.add("Play at " + beats(needed) + " beats a minute or faster; now " + beats(tempo) + ".");
+            remedies.add(Sentence.of(
+                    "play-faster-than",
+                    "Play at {0} beats a minute or faster; now {1}.",
+                    beats(needed),
+                    beats(tempo)));
         int pass = ground.place(place).pass();
         fewestReeds().ifPresent(register -> {
             if (!register.id().equals(ground.variation.pass(pass).switchId()))
-                remedies.add("Take the register " + register.name() + ": it takes "
-                        + airWith(place, ground.performance, register(register), ground.leftHand) + " ml here.");
+                remedies.add(Sentence.of(
+                        "take-register",
+                        "Take the register {0}: it takes {1} ml here.",
+                        register.name(),
+                        airWith(place, ground.performance, register(register), ground.leftHand)));
         });
-        remedies.add("Play pianissimo: it takes " + airWith(place, softly(), ground.variation, ground.leftHand)
-                + " ml here.");
+        remedies.add(Sentence.of(
+                "play-pianissimo",
+                "Play pianissimo: it takes {0} ml here.",
+                airWith(place, softly(), ground.variation, ground.leftHand)));
         if (!ground.leftHand.events().isEmpty())
-            remedies.add("Leave out the chord buttons: it takes "
-                    + airWith(place, ground.performance, ground.variation, bassAlone()) + " ml here.");
+            remedies.add(Sentence.of(
+                    "leave-out-chord-buttons",
+                    "Leave out the chord buttons: it takes {0} ml here.",
+                    airWith(place, ground.performance, ground.variation, bassAlone())));
         return remedies;
     }
 

@@ -23,6 +23,7 @@ import org.mantice.plan.Explanation;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
@@ -162,9 +163,12 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
         return new Outcome.Impossible<>(List.of(new Obstacle(
                 "locks-contradict",
                 core.size() == 1
-                        ? "The bellows cannot meet this lock: " + words + "."
-                        : "The bellows cannot meet these locks together: " + words + ".",
-                List.of("Free one of them."))));
+                        ? Sentence.of("bellows-cannot-meet-lock", "The bellows cannot meet this lock: {0}.", words)
+                        : Sentence.of(
+                                "bellows-cannot-meet-locks",
+                                "The bellows cannot meet these locks together: {0}.",
+                                words),
+                List.of(Sentence.of("free-one-lock", "Free one of them.")))));
     }
 
     private boolean isPossible(Question question, List<Lock.Turn> locks) {
@@ -184,7 +188,9 @@ public final class BellowsLayer implements Layer<BellowsPlan> {
                 exact.plans().isEmpty() && others.size() > 1 ? rewarded(question, others, decisions) : exact;
         if (!solution.plans().isEmpty()) return found(solution);
         return new Outcome.Impossible<>(List.of(new Obstacle(
-                "no-other-plan", "No other strokes differ in " + decisions + " turns or more.", List.of())));
+                "no-other-plan",
+                Sentence.of("no-other-strokes", "No other strokes differ in {0} turns or more.", decisions),
+                List.of())));
     }
 
     /** Against each of the others in turn; what comes out is held against all. Exact against one. */

@@ -21,6 +21,7 @@ import org.mantice.plan.Decision;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
@@ -72,7 +73,7 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     }
 
     /** Why the left hand is silent, altogether or at a place, in plain sentences; mostly empty. */
-    public List<String> remarks() {
+    public List<Sentence> remarks() {
         return score.remarks;
     }
 
@@ -143,8 +144,11 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
     private static Outcome<LeftHandPlan> tooFew(int decisions) {
         return new Outcome.Impossible<>(List.of(new Obstacle(
                 "no-plan-so-different",
-                "No left-hand plan differs in " + decisions + (decisions == 1 ? " decision." : " decisions."),
-                List.of("Ask for fewer differences."))));
+                Sentence.of(
+                        "no-plan-so-different",
+                        "No left-hand plan differs in {0}.",
+                        decisions == 1 ? "1 decision" : decisions + " decisions"),
+                List.of(Sentence.of("ask-for-fewer-differences", "Ask for fewer differences.")))));
     }
 
     @Override

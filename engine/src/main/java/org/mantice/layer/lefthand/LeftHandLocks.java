@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.mantice.layer.Places;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.search.Contradiction;
 import org.mantice.search.LayeredGraph;
 import org.mantice.search.Restriction;
@@ -49,18 +50,26 @@ final class LeftHandLocks {
 
     private Obstacle obstacle(List<Lock.Buttons> clash) {
         String names = clash.stream().map(this::words).collect(Collectors.joining("; "));
-        String message = clash.size() > 1
-                ? "These locks contradict each other: " + names + "."
-                : "This lock cannot hold: " + names + ". "
-                        + (stages(clash.get(0)).isEmpty()
-                                ? "The left hand presses nothing there."
-                                : "The left hand has no such choice there.");
         return new Obstacle(
                 "locks-contradict",
-                message,
+                clash.size() > 1
+                        ? Sentence.of("locks-contradict", "These locks contradict each other: {0}.", names)
+                        : alone(clash.get(0), names),
                 clash.stream()
-                        .map(lock -> "Release the lock on " + words(lock) + ".")
+                        .map(lock -> Sentence.of("release-lock", "Release the lock on {0}.", words(lock)))
                         .toList());
+    }
+
+    private Sentence alone(Lock.Buttons lock, String name) {
+        return stages(lock).isEmpty()
+                ? Sentence.of(
+                        "lock-where-nothing-is-pressed",
+                        "This lock cannot hold: {0}. The left hand presses nothing there.",
+                        name)
+                : Sentence.of(
+                        "lock-without-such-choice",
+                        "This lock cannot hold: {0}. The left hand has no such choice there.",
+                        name);
     }
 
     private String words(Lock.Buttons lock) {

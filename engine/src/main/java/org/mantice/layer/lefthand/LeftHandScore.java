@@ -9,6 +9,7 @@ import org.mantice.instrument.Accordion;
 import org.mantice.layer.Places;
 import org.mantice.layer.RuleBook;
 import org.mantice.performance.Performance;
+import org.mantice.plan.Sentence;
 import org.mantice.player.Player;
 import org.mantice.tune.Tune;
 import org.mantice.tune.WrittenPlace;
@@ -20,11 +21,11 @@ final class LeftHandScore {
     final RuleTables tables;
     final MoveTime moveTime;
     /** What the left hand leaves out, in plain sentences. */
-    final List<String> remarks;
+    final List<Sentence> remarks;
 
     private final Map<WrittenPlace, List<Integer>> places = new HashMap<>();
 
-    private LeftHandScore(Tune tune, List<Stage> stages, RuleTables tables, MoveTime moveTime, List<String> remarks) {
+    private LeftHandScore(Tune tune, List<Stage> stages, RuleTables tables, MoveTime moveTime, List<Sentence> remarks) {
         this.tune = tune;
         this.stages = List.copyOf(stages);
         this.tables = tables;
@@ -44,7 +45,8 @@ final class LeftHandScore {
                     List.of(),
                     tables,
                     moveTime,
-                    List.of("The left hand is silent: the instrument has no bass side."));
+                    List.of(Sentence.of(
+                            "no-bass-side", "The left hand is silent: the instrument has no bass side.")));
         List<Beat> beats = performance.bass().isEmpty() ? PatternBeats.of(performance) : StaffBeats.of(performance);
         if (beats.isEmpty())
             return new LeftHandScore(
@@ -52,7 +54,9 @@ final class LeftHandScore {
                     List.of(),
                     tables,
                     moveTime,
-                    List.of("The left hand is silent: no chords and no bass are written."));
+                    List.of(Sentence.of(
+                            "no-chords-written",
+                            "The left hand is silent: no chords and no bass are written.")));
         Spaces spaces = new Spaces(accordion, player);
         List<Stage> stages = new ArrayList<>();
         List<String> silent = new ArrayList<>();
@@ -67,9 +71,17 @@ final class LeftHandScore {
                 performance.tune(), stages, tables, moveTime, silent.isEmpty() ? List.of() : List.of(silence(silent)));
     }
 
-    private static String silence(List<String> where) {
-        return "No buttons of this instrument come near what is written at " + where.get(0)
-                + (where.size() == 1 ? "." : " and " + (where.size() - 1) + " more places as played.");
+    private static Sentence silence(List<String> where) {
+        return where.size() == 1
+                ? Sentence.of(
+                        "no-buttons-near",
+                        "No buttons of this instrument come near what is written at {0}.",
+                        where.get(0))
+                : Sentence.of(
+                        "no-buttons-near-at-places",
+                        "No buttons of this instrument come near what is written at {0} and {1} more places as played.",
+                        where.get(0),
+                        where.size() - 1);
     }
 
     /** Whether a bass lies between two strikes of its own chord. */

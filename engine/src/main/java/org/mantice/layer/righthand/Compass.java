@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.mantice.instrument.TrebleKeyboard;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.rule.HandPlaces;
 
 /** Whether the keyboard and the hand have what the music asks for, and if not, what would help. */
@@ -46,20 +47,27 @@ final class Compass {
                                         ? " and " + (note.getValue().size() - 1) + " more"
                                         : "") + ")")
                 .collect(Collectors.joining(", "));
-        List<String> remedies = new ArrayList<>();
+        List<Sentence> remedies = new ArrayList<>();
         octave(music, keyboard, passes).ifPresent(remedies::add);
         key(lowest, highest, keyboard).ifPresent(remedies::add);
-        remedies.add("Take an instrument whose right hand has the keys " + HandPlaces.name(lowest) + " to "
-                + HandPlaces.name(highest) + ".");
+        remedies.add(Sentence.of(
+                "take-instrument-with-keys",
+                "Take an instrument whose right hand has the keys {0} to {1}.",
+                HandPlaces.name(lowest),
+                HandPlaces.name(highest)));
         return Optional.of(new Obstacle(
                 "note-off-keyboard",
-                "The keyboard goes from " + HandPlaces.name(keyboard.lowestMidi()) + " to "
-                        + HandPlaces.name(keyboard.highestMidi()) + " and lacks " + notes + ".",
+                Sentence.of(
+                        "keyboard-lacks",
+                        "The keyboard goes from {0} to {1} and lacks {2}.",
+                        HandPlaces.name(keyboard.lowestMidi()),
+                        HandPlaces.name(keyboard.highestMidi()),
+                        notes),
                 remedies));
     }
 
     /** The nearest octave in which every pass that lacks a key fits. */
-    private static Optional<String> octave(HandMusic music, TrebleKeyboard keyboard, SortedSet<Integer> passes) {
+    private static Optional<Sentence> octave(HandMusic music, TrebleKeyboard keyboard, SortedSet<Integer> passes) {
         int lowest = Integer.MAX_VALUE;
         int highest = Integer.MIN_VALUE;
         for (int index = 0; index < music.size(); index++)
@@ -70,19 +78,22 @@ final class Compass {
             }
         for (int octaves : new int[] {1, -1, 2, -2, 3, -3})
             if (keyboard.hasKey(lowest + 12 * octaves) && keyboard.hasKey(highest + 12 * octaves))
-                return Optional.of(
-                        "Play pass " + passes.stream().map(String::valueOf).collect(Collectors.joining(" and "))
-                                + " " + Math.abs(octaves) + (Math.abs(octaves) == 1 ? " octave " : " octaves ")
-                                + (octaves > 0 ? "higher." : "lower."));
+                return Optional.of(Sentence.of(
+                        octaves > 0 ? "play-pass-higher" : "play-pass-lower",
+                        octaves > 0 ? "Play pass {0} {1} higher." : "Play pass {0} {1} lower.",
+                        passes.stream().map(String::valueOf).collect(Collectors.joining(" and ")),
+                        Math.abs(octaves) == 1 ? "1 octave" : Math.abs(octaves) + " octaves"));
         return Optional.empty();
     }
 
-    private static Optional<String> key(int lowest, int highest, TrebleKeyboard keyboard) {
+    private static Optional<Sentence> key(int lowest, int highest, TrebleKeyboard keyboard) {
         for (int semitones = 1; semitones <= 11; semitones++)
             for (int signed : new int[] {semitones, -semitones})
                 if (keyboard.hasKey(lowest + signed) && keyboard.hasKey(highest + signed))
-                    return Optional.of("Transpose by " + Math.abs(signed)
-                            + (semitones == 1 ? " semitone " : " semitones ") + (signed > 0 ? "up." : "down."));
+                    return Optional.of(Sentence.of(
+                            signed > 0 ? "transpose-up" : "transpose-down",
+                            signed > 0 ? "Transpose by {0} up." : "Transpose by {0} down.",
+                            semitones == 1 ? "1 semitone" : semitones + " semitones"));
         return Optional.empty();
     }
 
@@ -91,12 +102,14 @@ final class Compass {
         for (int index = 0; index < music.size(); index++)
             if (music.moment(index).keys().size() > MOST_KEYS) places.add(music.words(index));
         if (places.isEmpty()) return Optional.empty();
-        return Optional.of(new Obstacle(
-                "more-keys-than-fingers",
-                "More than five keys at once: "
-                        + String.join("; ", places.subList(0, Math.min(PLACES_NAMED, places.size())))
-                        + (places.size() > PLACES_NAMED ? "; and " + (places.size() - PLACES_NAMED) + " more" : "")
-                        + ".",
-                List.of("Leave out inner notes of these chords.")));
+        return Optional.of(Obstacle.of(
+                Sentence.of(
+                        "more-keys-than-fingers",
+                        "More than five keys at once: {0}.",
+                        String.join("; ", places.subList(0, Math.min(PLACES_NAMED, places.size())))
+                                + (places.size() > PLACES_NAMED
+                                        ? "; and " + (places.size() - PLACES_NAMED) + " more"
+                                        : "")),
+                List.of(Sentence.of("leave-out-inner-notes", "Leave out inner notes of these chords."))));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.search.Restriction;
 import org.mantice.tune.WrittenPlace;
 
@@ -43,10 +44,12 @@ final class FingerLocks {
         return locks.stream()
                 .filter(lock -> stages(lock).isEmpty())
                 .findFirst()
-                .map(lock -> new Obstacle(
-                        "lock-without-note",
-                        "There is no such note to lock: " + lock.words(music::words) + ".",
-                        List.of("Free this lock.")));
+                .map(lock -> Obstacle.of(
+                        Sentence.of(
+                                "lock-without-note",
+                                "There is no such note to lock: {0}.",
+                                lock.words(music::words)),
+                        List.of(Sentence.of("free-this-lock", "Free this lock."))));
     }
 
     private List<Integer> stages(Lock.Finger lock) {

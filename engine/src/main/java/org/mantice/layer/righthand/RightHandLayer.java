@@ -16,6 +16,7 @@ import org.mantice.plan.Explanation;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.RightHandPlan;
+import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
@@ -107,8 +108,11 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
         return found.isEmpty()
                 ? impossible(new Obstacle(
                         "no-other-plan",
-                        "No other fingering differs in " + decisions + " decisions or more.",
-                        List.of("Free a lock.")))
+                        Sentence.of(
+                                "no-other-fingering",
+                                "No other fingering differs in {0} decisions or more.",
+                                decisions),
+                        List.of(Sentence.of("free-a-lock", "Free a lock."))))
                 : new Outcome.Found<>(found, proven);
     }
 
@@ -149,9 +153,9 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
         return impossible(new Obstacle(
                 "locks-contradict",
                 core.size() == 1
-                        ? "This lock cannot be met by any hand: " + words + "."
-                        : "These locks contradict each other: " + words + ".",
-                List.of("Free one of them.")));
+                        ? Sentence.of("no-hand-can-meet-lock", "This lock cannot be met by any hand: {0}.", words)
+                        : Sentence.of("locks-contradict", "These locks contradict each other: {0}.", words),
+                List.of(Sentence.of("free-one-lock", "Free one of them."))));
     }
 
     private static Outcome<RightHandPlan> impossible(Obstacle obstacle) {

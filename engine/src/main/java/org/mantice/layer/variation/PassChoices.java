@@ -12,6 +12,7 @@ import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedNote;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.rule.HandPlaces;
 import org.mantice.rule.PassChoice;
 
@@ -78,33 +79,44 @@ final class PassChoices {
 
     private static Obstacle obstacle(Performance performance, List<TrebleMoment> moments, TrebleKeyboard treble) {
         if (treble.switches().stream().noneMatch(RegisterSwitch::works))
-            return new Obstacle(
-                    "no-working-switch",
-                    "No register switch of this accordion works.",
-                    List.of("Mark the switch that is on as working."));
+            return Obstacle.of(
+                    Sentence.of("no-working-switch", "No register switch of this accordion works."),
+                    List.of(Sentence.of("mark-switch-as-working", "Mark the switch that is on as working.")));
         SortedSet<Integer> keys = new TreeSet<>();
         for (TrebleMoment moment : moments) for (PlayedNote note : moment.notes()) keys.add(note.midi());
         List<String> outside = keys.stream()
                 .filter(key -> !treble.hasKey(key))
                 .map(HandPlaces::name)
                 .toList();
-        return new Obstacle(
-                "note-off-keyboard",
-                "Notes without a key on this accordion (" + HandPlaces.name(treble.lowestMidi()) + " to "
-                        + HandPlaces.name(treble.highestMidi()) + "): " + String.join(", ", outside) + ".",
+        return Obstacle.of(
+                Sentence.of(
+                        "note-off-keyboard",
+                        "Notes without a key on this accordion ({0} to {1}): {2}.",
+                        HandPlaces.name(treble.lowestMidi()),
+                        HandPlaces.name(treble.highestMidi()),
+                        String.join(", ", outside)),
                 remedies(performance, keys.first(), keys.last(), treble));
     }
 
-    private static List<String> remedies(Performance performance, int lowest, int highest, TrebleKeyboard treble) {
-        List<String> remedies = new ArrayList<>();
+    private static List<Sentence> remedies(Performance performance, int lowest, int highest, TrebleKeyboard treble) {
+        List<Sentence> remedies = new ArrayList<>();
         for (int transposition : fittingKeys(performance.settings().transposition(), lowest, highest, treble))
-            remedies.add("Another key: transpose by " + (transposition > 0 ? "+" : "") + transposition + " semitones.");
+            remedies.add(Sentence.of(
+                    "another-key",
+                    "Another key: transpose by {0} semitones.",
+                    (transposition > 0 ? "+" : "") + transposition));
         int span = highest - lowest + 1;
         if (span > treble.keys())
-            remedies.add("The tune spans " + span + " keys and this accordion has " + treble.keys()
-                    + ": move or leave out its outermost notes.");
-        remedies.add(
-                "An accordion with keys from " + HandPlaces.name(lowest) + " to " + HandPlaces.name(highest) + ".");
+            remedies.add(Sentence.of(
+                    "tune-spans-more-keys",
+                    "The tune spans {0} keys and this accordion has {1}: move or leave out its outermost notes.",
+                    span,
+                    treble.keys()));
+        remedies.add(Sentence.of(
+                "accordion-with-keys",
+                "An accordion with keys from {0} to {1}.",
+                HandPlaces.name(lowest),
+                HandPlaces.name(highest)));
         return remedies;
     }
 

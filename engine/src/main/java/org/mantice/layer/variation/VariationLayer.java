@@ -18,6 +18,7 @@ import org.mantice.plan.Decision;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
 import org.mantice.player.Taste;
 import org.mantice.rule.PassChoice;
@@ -72,7 +73,9 @@ public final class VariationLayer implements Layer<VariationPlan> {
         }
         if (found.isEmpty())
             return impossible(new Obstacle(
-                    "no-other-plan", "No other registers differ in " + decisions + " decisions or more.", List.of()));
+                    "no-other-plan",
+                    Sentence.of("no-other-registers", "No other registers differ in {0} decisions or more.", decisions),
+                    List.of()));
         return new Outcome.Found<>(found, true);
     }
 
@@ -127,9 +130,12 @@ public final class VariationLayer implements Layer<VariationPlan> {
         return impossible(new Obstacle(
                 "locks-contradict",
                 core.size() == 1
-                        ? "This lock cannot be met on this accordion: " + locks + "."
-                        : "These locks contradict each other: " + locks + ".",
-                List.of("Free one of them.")));
+                        ? Sentence.of(
+                                "accordion-cannot-meet-lock",
+                                "This lock cannot be met on this accordion: {0}.",
+                                locks)
+                        : Sentence.of("locks-contradict", "These locks contradict each other: {0}.", locks),
+                List.of(Sentence.of("free-one-lock", "Free one of them."))));
     }
 
     private static Outcome<VariationPlan> impossible(Obstacle obstacle) {

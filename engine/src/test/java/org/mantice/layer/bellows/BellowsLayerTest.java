@@ -448,8 +448,8 @@ class BellowsLayerTest {
         assertThat(obstacle.code()).isEqualTo("stretch-without-turn");
         assertThat(obstacle.message())
                 .contains("ml of " + scene.accordion().bellows().fullMillilitres() + " ml");
-        assertThat(obstacle.remedies()).anyMatch(remedy -> remedy.contains("beats a minute or faster"));
-        String tempo = obstacle.remedies().get(0).replaceAll("Play at (\\d+).*", "$1");
+        assertThat(obstacle.remedies()).anyMatch(remedy -> remedy.english().contains("beats a minute or faster"));
+        String tempo = obstacle.remedies().get(0).args().get(0).replaceAll("\\..*", "");
         Scene faster = Scene.of(waltz(held), Integer.parseInt(tempo) + 1, 1).on(SMALL, "bandoneon");
         int full = faster.accordion().bellows().fullMillilitres();
         assertThat(faster.ground().air.total()).isLessThanOrEqualTo(full);

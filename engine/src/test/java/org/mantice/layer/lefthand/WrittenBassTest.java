@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.mantice.performance.Performance;
 import org.mantice.plan.LeftHandPlan;
+import org.mantice.plan.Sentence;
 import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tempo;
@@ -51,6 +52,7 @@ class WrittenBassTest {
 
         assertThat(words(best(layer))).isEqualTo("C bass 4 | C major 3 | C major 3");
         assertThat(layer.remarks())
+                .extracting(Sentence::english)
                 .containsExactly(
                         "No buttons of this instrument come near what is written at pass 1, measure 1, beat 3.");
     }
