@@ -47,7 +47,11 @@ public final class HandMove implements Rule<ButtonPair> {
         return Reasons.of(
                 cost,
                 Fact.of(INFO.id() + ".move", Words.column(from), Words.column(to), pair.columns()),
-                Fact.of(INFO.id() + ".passes", Words.passedOver(from, to)),
+                passed(Words.passedOver(from, to)),
                 Fact.of(INFO.id() + ".time", pair.neededMillis(), pair.availableMillis()));
+    }
+
+    private static Fact passed(String columns) {
+        return columns.isEmpty() ? Fact.of(INFO.id() + ".passes-none") : Fact.of(INFO.id() + ".passes", columns);
     }
 }

@@ -21,12 +21,11 @@ final class Words {
         return NoteName.ofFifths(column).toString();
     }
 
-    /** The columns strictly between two, in the order in which the hand passes them; "none" for neighbours. */
+    /** The columns strictly between two, in the order in which the hand passes them; empty for neighbours. */
     static String passedOver(int from, int to) {
         int step = Integer.signum(to - from);
-        String passed = IntStream.range(1, Math.max(1, Math.abs(to - from)))
+        return IntStream.range(1, Math.max(1, Math.abs(to - from)))
                 .mapToObj(i -> column(from + i * step))
                 .collect(Collectors.joining(", "));
-        return passed.isEmpty() ? "none" : passed;
     }
 }

@@ -2,6 +2,7 @@ package org.mantice.rule.righthand.ergonomic1997;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.mantice.rule.Fact;
 import org.mantice.rule.GiveWay;
 import org.mantice.rule.HandPlaces;
@@ -58,11 +59,9 @@ abstract class PublishedRule<S extends RightHandStep> implements Rule<S> {
     public final Reasons explain(S step) {
         long cost = cost(step);
         if (cost == 0) return Reasons.NOTHING;
-        String words = String.join(
-                ", ",
-                tones(step).stream()
-                        .map(tone -> HandPlaces.name(tone.key()) + " with " + tone.finger())
-                        .toList());
-        return Reasons.of(cost, Fact.of(info.id() + ".fact", words));
+        Object[] keysAndFingers = tones(step).stream()
+                .flatMap(tone -> Stream.of(HandPlaces.name(tone.key()), tone.finger()))
+                .toArray();
+        return Reasons.of(cost, Fact.of(info.id() + ".fact", keysAndFingers));
     }
 }

@@ -33,7 +33,7 @@ public final class MoveInGap implements Rule<FingerPair> {
     @Override
     public Reasons explain(FingerPair pair) {
         if (cost(pair) == 0) return Reasons.NOTHING;
-        String move = pair.move().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        return Reasons.of(COST, Fact.of("first-year.move-in-gap.fact", move));
+        String move = pair.move().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Reasons.of(COST, Fact.of("first-year.move-in-gap.fact." + move));
     }
 }

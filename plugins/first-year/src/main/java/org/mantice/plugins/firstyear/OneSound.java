@@ -26,16 +26,23 @@ public final class OneSound implements Rule<PassPair> {
 
     @Override
     public long cost(PassPair pair) {
-        return sound(pair.previous()).equals(sound(pair.next())) ? 0 : COST;
+        return sameSound(pair.previous(), pair.next()) ? 0 : COST;
     }
 
     @Override
     public Reasons explain(PassPair pair) {
         if (cost(pair) == 0) return Reasons.NOTHING;
-        return Reasons.of(COST, Fact.of("first-year.one-sound.fact", sound(pair.previous()), sound(pair.next())));
+        return Reasons.of(
+                COST,
+                Fact.of(
+                        "first-year.one-sound.fact",
+                        pair.previous().register().name(),
+                        pair.previous().octave(),
+                        pair.next().register().name(),
+                        pair.next().octave()));
     }
 
-    private static String sound(PassChoice choice) {
-        return choice.register().name() + " in octave " + choice.octave();
+    private static boolean sameSound(PassChoice one, PassChoice other) {
+        return one.register().name().equals(other.register().name()) && one.octave() == other.octave();
     }
 }
