@@ -58,8 +58,10 @@ final class ChordLine {
                 placed.add(new PlacedChord(chord.onset(), chord.symbol()));
                 report.addAllAt(measure.number(), chord.findings());
             } else if (!placed.contains(new PlacedChord(chord.onset(), chord.symbol()))) {
-                String why = inside ? " beside another at its place" : " after the end";
-                report.addAt(measure.number(), SkippedWhat.CHORD_SYMBOL, chord.symbol() + why);
+                report.addAt(
+                        measure.number(),
+                        inside ? SkippedWhat.CHORD_BESIDE : SkippedWhat.CHORD_AFTER_END,
+                        chord.symbol().toString());
             }
         }
         return placed;

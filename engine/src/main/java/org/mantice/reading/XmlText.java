@@ -56,7 +56,7 @@ final class XmlText {
         if (text.isPresent()) return text.get();
         Optional<String> utf8 = strictly(bytes, StandardCharsets.UTF_8);
         String taken = utf8.isPresent() ? "UTF-8" : "Latin-1";
-        report.add(SkippedWhat.ENCODING, "the text is not the " + declared + " it claims to be, read as " + taken);
+        report.add(SkippedWhat.ENCODING, declared, taken);
         return utf8.orElseGet(() -> new String(bytes, StandardCharsets.ISO_8859_1));
     }
 

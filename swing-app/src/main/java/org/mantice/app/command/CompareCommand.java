@@ -56,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
         if (costs.children().isEmpty()) return ManticeCommand.DONE;
         out.println("what the second costs more (less where negative):");
         Packs packs = Profiles.packs(Optional.ofNullable(packFolder));
-        out.print(new ExplanationText(packs.providers(), Locale.getDefault()).of(costs));
+        out.print(new ExplanationText(packs.providers()).of(costs));
         return ManticeCommand.DONE;
     }
 

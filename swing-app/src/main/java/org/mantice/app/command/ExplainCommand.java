@@ -58,7 +58,7 @@ final class ExplainCommand implements Callable<Integer> {
         PlanDocument document = PlanFile.read(file).document();
         Packs packs = Profiles.packs(Optional.ofNullable(packFolder));
         PrintWriter out = spec.commandLine().getOut();
-        ExplanationText words = new ExplanationText(packs.providers(), Locale.getDefault());
+        ExplanationText words = new ExplanationText(packs.providers());
         if (place == null) {
             out.print(words.of(document.explanation()));
             return ManticeCommand.DONE;

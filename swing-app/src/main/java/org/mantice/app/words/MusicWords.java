@@ -18,6 +18,7 @@ import org.mantice.plan.Decision;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 import org.mantice.reading.Skipped;
@@ -113,7 +114,9 @@ public final class MusicWords {
     }
 
     public String buttons(Collection<BassButton> buttons) {
-        return buttons.stream().map(engine::button).collect(Collectors.joining(" + "));
+        return buttons.stream()
+                .map(button -> engine.buttons(button.toString()))
+                .collect(Collectors.joining(" + "));
     }
 
     public String note(NoteName note) {
@@ -189,9 +192,11 @@ public final class MusicWords {
         String what;
         if (lock instanceof Lock.Register register) what = register(register.switchId(), accordion);
         else if (lock instanceof Lock.Octave octave) what = octave(octave.octave());
-        else
-            what = engine.lock(lock.words(place -> Places.words(performance.tune(), place))
-                    .replaceAll(" in pass \\d+$", ""));
+        else {
+            String english = lock.words(place -> Places.words(performance.tune(), place))
+                    .replaceAll(" in pass \\d+$", "");
+            what = engine.lock(english).orElse(english);
+        }
         return lock.pass().isEmpty()
                 ? words.text("music.lock.every-pass", what)
                 : words.text("music.lock.in-pass", what, String.valueOf(lock.pass().getAsInt()));
@@ -204,6 +209,21 @@ public final class MusicWords {
     /** What would help, nearest first. */
     public List<String> remedies(Obstacle obstacle) {
         return problems.remedies(obstacle);
+    }
+
+    /** A remark or a remedy of the engine. */
+    public String sentence(Sentence sentence) {
+        return problems.sentence(sentence);
+    }
+
+    /** What the place of a turn offers: {@link BellowsPlan.Stroke#turnWords}. */
+    public String turnPlace(BellowsPlan.Stroke stroke) {
+        return stroke.turnWords().isEmpty() ? "" : engine.phrases(stroke.turnWords());
+    }
+
+    /** Why the buttons are not the usual ones: one of {@link LeftHandPlan.Event#substitutions}. */
+    public String substitution(String reason) {
+        return engine.said(reason);
     }
 
     /** Any failure as one sentence for the player; our own by code, others in general words. */

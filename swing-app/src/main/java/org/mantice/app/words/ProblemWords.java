@@ -9,6 +9,7 @@ import org.mantice.file.JsonFileException;
 import org.mantice.layer.RuleFailureException;
 import org.mantice.performance.TuneException;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.reading.Skipped;
 import org.mantice.reading.TuneReadException;
 
@@ -39,13 +40,13 @@ final class ProblemWords {
                 : words.text("problems.failed", kind, message);
     }
 
-    private static String detail(RuleFailureException failure) {
+    private String detail(RuleFailureException failure) {
         String message = String.valueOf(failure.getMessage());
-        return message.substring(message.indexOf(failure.place()) + failure.place().length() + ": ".length());
+        return engine.said(message.substring(message.indexOf(failure.place()) + failure.place().length() + ": ".length()));
     }
 
     private String sentence(ManticeException ours) {
-        Object[] args = ours.args().stream().map(engine::word).toArray();
+        Object[] args = ours.args().stream().map(engine::said).toArray();
         if (ours instanceof TuneReadException) return words.text("problems.tune." + ours.code(), args);
         if (ours instanceof JsonFileException) return words.text("problems.json." + ours.code(), args);
         if (ours instanceof TuneException) return words.text("problems.played." + ours.code(), args);
@@ -64,12 +65,18 @@ final class ProblemWords {
         return String.join(", ", parts);
     }
 
+    String sentence(Sentence sentence) {
+        return words.text(
+                "problems.said." + sentence.code(),
+                sentence.args().stream().map(engine::said).toArray());
+    }
+
     String obstacle(Obstacle obstacle) {
-        return obstacle.message();
+        return sentence(obstacle.what());
     }
 
     List<String> remedies(Obstacle obstacle) {
-        return obstacle.remedies().stream().map(String::valueOf).toList();
+        return obstacle.remedies().stream().map(this::sentence).toList();
     }
 
     /** As "left out: trill-mark (2; measures 3, 7)". */
@@ -77,7 +84,7 @@ final class ProblemWords {
         String kind = words.of("problems", skipped.what().kind());
         String what = words.text(
                 "problems.skipped." + skipped.what().name(),
-                skipped.args().stream().map(engine::word).toArray());
+                skipped.args().stream().map(engine::said).toArray());
         List<String> notes = new ArrayList<>();
         if (skipped.count() > 1) notes.add(words.text("problems.times", skipped.count()));
         if (!skipped.measures().isEmpty()) notes.add(measures(skipped.measures()));

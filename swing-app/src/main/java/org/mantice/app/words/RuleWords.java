@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.function.UnaryOperator;
 import org.mantice.rule.Fact;
 import org.mantice.rule.Leaning;
 import org.mantice.rule.Rule;
@@ -16,14 +17,25 @@ import org.mantice.rule.RuleProvider;
 /** What rules and leanings are called and what their facts say, from the packs' own bundles. */
 public final class RuleWords {
     private final Map<String, ResourceBundle> bundles = new HashMap<>();
+    private final UnaryOperator<String> argument;
 
     /** @param locale English where a pack does not speak the language */
     public RuleWords(List<? extends RuleProvider> packs, Locale locale) {
+        this(packs, locale, new EngineWords(Words.of(locale))::said);
+    }
+
+    private RuleWords(List<? extends RuleProvider> packs, Locale locale, UnaryOperator<String> argument) {
+        this.argument = argument;
         for (RuleProvider pack : packs)
             bundle(pack, locale).ifPresent(bundle -> {
                 for (Rule<?> rule : pack.rules()) bundles.put(rule.info().id(), bundle);
                 pack.leanings().forEach(leaning -> bundles.put(leaning.id(), bundle));
             });
+    }
+
+    /** In English, whatever the system speaks, and with the engine's own spelling of notes. */
+    public static RuleWords plainEnglish(List<? extends RuleProvider> packs) {
+        return new RuleWords(packs, Locale.ENGLISH, UnaryOperator.identity());
     }
 
     private static Optional<ResourceBundle> bundle(RuleProvider pack, Locale locale) {
@@ -55,7 +67,7 @@ public final class RuleWords {
 
     public String fact(String ruleId, Fact fact) {
         String pattern = text(ruleId, fact.key(), fact.key() + " " + fact.arguments());
-        return new MessageFormat(pattern, Locale.ROOT).format(fact.arguments().toArray());
+        return new MessageFormat(pattern, Locale.ROOT).format(fact.arguments().stream().map(argument).toArray());
     }
 
     private String text(String id, String key, String otherwise) {
