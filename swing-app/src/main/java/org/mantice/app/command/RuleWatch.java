@@ -8,23 +8,23 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.mantice.plugin.RuleAtWork;
 import org.mantice.plugin.Packs;
-import org.mantice.rule.Rule;
 
 /**
  * Gives up on a tune whose rules do not come back. Only where rules come from jars is there a deadline: our own always
  * end. Java cannot stop an endless loop, so its thread is left behind and dies with the program.
  */
 final class RuleWatch {
-    private final Packs packs;
+    private final RuleAtWork rules;
     private final int patienceSeconds;
     private final boolean watching;
     private final Map<Path, Thread> workers = new ConcurrentHashMap<>();
 
     RuleWatch(Packs packs, int patienceSeconds) {
-        this.packs = packs;
+        this.rules = new RuleAtWork(packs);
         this.patienceSeconds = patienceSeconds;
-        this.watching = packs.packs().stream().anyMatch(Packs.Pack::isFromJar);
+        this.watching = rules.isWanted();
     }
 
     /** Called by the thread that works on the file. */
@@ -46,13 +46,6 @@ final class RuleWatch {
     }
 
     private Optional<String> ruleAtWork(Path file) {
-        Thread worker = workers.get(file);
-        if (worker == null) return Optional.empty();
-        for (StackTraceElement frame : worker.getStackTrace())
-            for (Packs.Pack pack : packs.packs())
-                for (Rule<?> rule : pack.provider().rules())
-                    if (rule.getClass().getName().equals(frame.getClassName()))
-                        return Optional.of(rule.info().id());
-        return Optional.empty();
+        return Optional.ofNullable(workers.get(file)).flatMap(rules::in).map(RuleAtWork.Found::ruleId);
     }
 }

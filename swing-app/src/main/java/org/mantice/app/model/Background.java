@@ -1,11 +1,13 @@
 package org.mantice.app.model;
 
+import java.time.Duration;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
  * Does slow work somewhere else, one piece after the other in the order given (a planning is not for several threads at
- * once), and tells of it on the thread that asked. Work that was cancelled tells of nothing any more.
+ * once), and tells of it on the thread that asked. Work that was cancelled tells of nothing any more; if it has not
+ * begun, it never does.
  */
 public interface Background {
     /** Slow work. */
@@ -24,4 +26,13 @@ public interface Background {
 
     /** @param failed takes whatever {@code work} threw */
     <I, R> Running start(Work<I, R> work, Consumer<I> interim, Consumer<R> done, Consumer<Throwable> failed);
+
+    /** Calls on the thread that asked, after a while, unless it is cancelled before. */
+    Running later(Duration wait, Runnable call);
+
+    /**
+     * Gives up the work under way, which does not come back: nothing is told of it any more, its thread is left to
+     * itself (Java cannot stop it), and the work behind it goes on in another.
+     */
+    void abandon();
 }

@@ -19,7 +19,7 @@ import org.mantice.performance.Performance;
  * @param differences between the plans compared, in order of play
  * @param differenceAt which of them was stepped to
  * @param insight about the selection, once it is known
- * @param undo what would be undone: a key of the words, as {@code "commands.did.lock"}; empty if nothing can be
+ * @param undo what would be undone: a key of the words, as {@code "model.did.lock"}; empty if nothing can be
  * @param redo likewise
  * @param unsaved whether something was decided since the plan was opened or saved
  */
