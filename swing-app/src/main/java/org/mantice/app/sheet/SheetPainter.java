@@ -1,10 +1,14 @@
 package org.mantice.app.sheet;
 
+import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.mantice.app.words.Words;
 
 /**
@@ -12,6 +16,15 @@ import org.mantice.app.words.Words;
  * Immutable once made: laying out happens in the constructor.
  */
 public final class SheetPainter {
+    /** Of the frames around what is selected and what differs, at least two pixels. */
+    private static final double FRAME = 0.28;
+
+    private static final double LEAST_FRAME_PIXELS = 2;
+
+    private final SheetContent content;
+    private final SheetLayout layout;
+    private final double space;
+
     /**
      * Lays the sheet out.
      *
@@ -19,36 +32,145 @@ public final class SheetPainter {
      * @param space pixels between two staff lines; 8 is usual
      */
     public SheetPainter(SheetContent content, Words words, double width, double space) {
-        throw new UnsupportedOperationException("sheet helpers");
+        this(content, new SheetLayout(content, words, width / space), space);
+    }
+
+    private SheetPainter(SheetContent content, SheetLayout layout, double space) {
+        this.content = content;
+        this.layout = layout;
+        this.space = space;
+    }
+
+    /** The same sheet, laid out as it is, with something else selected or stepped to. */
+    public SheetPainter pointing(int selectedBand, Optional<Spot> selected, Optional<Spot> current) {
+        SheetContent other = new SheetContent(
+                content.performance(),
+                content.accordion(),
+                content.cells(),
+                content.bands(),
+                content.strips(),
+                selectedBand,
+                selected,
+                current);
+        return new SheetPainter(other, layout, space);
     }
 
     /** In pixels. */
     public double height() {
-        return 0;
+        return Math.ceil(layout.height() * space);
     }
 
     /** Paints what lies in the clip. */
-    public void paint(Graphics2D graphics, SheetColours colours, Rectangle clip) {}
+    public void paint(Graphics2D graphics, SheetColours colours, Rectangle clip) {
+        Graphics2D own = (Graphics2D) graphics.create();
+        own.clip(clip);
+        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        own.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        own.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        own.setColor(colours.paper());
+        own.fill(clip);
+        own.scale(space, space);
+        Rectangle2D inSpaces = new Rectangle2D.Double(
+                clip.getX() / space, clip.getY() / space, clip.getWidth() / space, clip.getHeight() / space);
+        for (SheetLayout.Line line : layout.lines())
+            if (inSpaces.intersects(inSpaces.getX(), line.top(), Math.max(1e-6, inSpaces.getWidth()), line.bottom() - line.top()))
+                paint(own, colours, line, inSpaces);
+        frames(own, colours, inSpaces);
+        own.dispose();
+    }
+
+    private void paint(Graphics2D graphics, SheetColours colours, SheetLayout.Line line, Rectangle2D clip) {
+        Graphics2D onStaff = (Graphics2D) graphics.create();
+        onStaff.translate(0, line.top());
+        layout.staff().paint(line.number(), onStaff, colours);
+        onStaff.dispose();
+        for (int band = 0; band < line.bands().size(); band++)
+            BandPainter.paint(graphics, colours, layout.staff().grid().lines().get(line.number()), line, band, clip);
+    }
+
+    private void frames(Graphics2D graphics, SheetColours colours, Rectangle2D clip) {
+        content.current().ifPresent(spot -> {
+            for (int band = 0; band < content.bands().size(); band++)
+                for (SheetLayout.Placed placed : layout.places(band))
+                    if (PlayedPlan.isSame(spot, placed.place().spot())) frame(graphics, colours.difference(), placed, clip, true);
+        });
+        content.selected().ifPresent(spot -> {
+            if (content.selectedBand() < 0 || content.selectedBand() >= content.bands().size()) return;
+            for (SheetLayout.Placed placed : layout.places(content.selectedBand()))
+                if (PlayedPlan.isSame(spot, placed.place().spot())) frame(graphics, colours.selection(), placed, clip, false);
+        });
+    }
+
+    /** A plain frame; a difference has brackets left and right, further out. */
+    private void frame(
+            Graphics2D graphics, Color colour, SheetLayout.Placed placed, Rectangle2D clip, boolean difference) {
+        double thickness = Math.max(FRAME, LEAST_FRAME_PIXELS / space);
+        Rectangle2D bounds = placed.bounds();
+        double out = difference ? 1.6 * thickness : 0.5 * thickness;
+        Rectangle2D frame = new Rectangle2D.Double(
+                bounds.getX() - out, bounds.getY() - out, bounds.getWidth() + 2 * out, bounds.getHeight() + 2 * out);
+        if (!frame.intersects(clip)) return;
+        graphics.setColor(colour);
+        graphics.setStroke(new BasicStroke((float) thickness, BasicStroke.CAP_SQUARE, BasicStroke.JOIN_MITER));
+        if (difference) graphics.draw(Signs.brackets(frame));
+        else graphics.draw(frame);
+    }
 
     /** A place on the sheet that can be pointed at. */
     public record Target(int band, Spot spot, Rectangle2D bounds) {}
 
+    /** In pixels, as everything here. */
     public Optional<Target> targetAt(double x, double y) {
+        double inX = x / space;
+        double inY = y / space;
+        for (int band = 0; band < content.bands().size(); band++)
+            for (SheetLayout.Placed placed : layout.places(band))
+                if (placed.bounds().contains(inX, inY)) return Optional.of(target(band, placed));
         return Optional.empty();
+    }
+
+    /** The band whose head lies there: its title, or the margin with its letter. */
+    public OptionalInt headAt(double x, double y) {
+        for (SheetLayout.Line line : layout.lines())
+            for (int band = 0; band < line.bands().size(); band++)
+                if (line.isHead(band, layout.staff().grid(), x / space, y / space))
+                    return OptionalInt.of(line.bands().get(band).band());
+        return OptionalInt.empty();
     }
 
     /** Everything that can be pointed at in a band, in order of play and, at one moment, from top to bottom. */
     public List<Target> targets(int band) {
-        return List.of();
+        return layout.places(band).stream()
+                .map(placed -> target(band, placed))
+                .toList();
     }
 
     /** Where a spot of a band lies; empty if it is not shown. */
     public Optional<Rectangle2D> boundsOf(int band, Spot spot) {
-        return Optional.empty();
+        return layout.places(band).stream()
+                .filter(placed -> PlayedPlan.isSame(spot, placed.place().spot()))
+                .findFirst()
+                .map(placed -> inPixels(placed.bounds()));
     }
 
     /** Where a cell lies, staff and all bands. */
     public Rectangle2D boundsOfCell(int cell) {
-        return new Rectangle2D.Double();
+        for (SheetLayout.Line line : layout.lines())
+            for (MeasureGrid.Box box : layout.staff().grid().lines().get(line.number()).boxes())
+                if (box.index() == cell)
+                    return inPixels(new Rectangle2D.Double(
+                            box.x(), line.top(), box.width(), line.bottom() - line.top()));
+        throw new IllegalArgumentException(
+                "cell is " + cell + "; allowed: 0 to " + (content.cells().size() - 1));
+    }
+
+    private Target target(int band, SheetLayout.Placed placed) {
+        return new Target(band, placed.place().spot(), inPixels(placed.bounds()));
+    }
+
+    private Rectangle2D inPixels(Rectangle2D spaces) {
+        return new Rectangle2D.Double(
+                spaces.getX() * space, spaces.getY() * space, spaces.getWidth() * space, spaces.getHeight() * space);
     }
 }

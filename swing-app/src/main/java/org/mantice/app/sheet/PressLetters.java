@@ -1,0 +1,123 @@
+package org.mantice.app.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.mantice.app.words.MusicWords;
+import org.mantice.instrument.BassButton;
+import org.mantice.instrument.BassRow;
+import org.mantice.plan.LeftHandPlan;
+
+/**
+ * Buttons as letters: C the bass, underlined the counterbass, CM Cm C7 Cd the chords, each with its finger small beside
+ * it.
+ */
+final class PressLetters {
+    private static final Lettering LARGE = new Lettering(Lettering.Face.PLAIN, 1.7);
+    private static final Lettering SMALL = new Lettering(Lettering.Face.PLAIN, 1.4);
+    private static final Lettering FINGER = new Lettering(Lettering.Face.PLAIN, 1.3);
+    private static final String AS_BEFORE = "·";
+
+    /** How much is shown, from most to least. */
+    enum Detail {
+        WITH_FINGERS(LARGE),
+        LETTERS(LARGE),
+        SMALL_LETTERS(SMALL),
+        /** A press like the one before in its measure is a dot. */
+        CHANGES(SMALL),
+        /** Only the first press of a measure has letters. */
+        FIRST(SMALL);
+
+        private final Lettering lettering;
+
+        Detail(Lettering lettering) {
+            this.lettering = lettering;
+        }
+    }
+
+    /**
+     * One button of a press.
+     *
+     * @param lane from the bottom, 0
+     * @param x of the middle of its letters
+     * @param finger beside it; empty if left out
+     */
+    record Entry(int lane, double x, String letters, Lettering lettering, String finger, boolean underlined) {
+        double left() {
+            return x - lettering.width(letters) / 2;
+        }
+
+        double right() {
+            return x + lettering.width(letters) / 2 + (finger.isEmpty() ? 0 : 0.1 + FINGER.width(finger));
+        }
+
+        /** @param y the middle of its lane */
+        List<Item> items(double y) {
+            List<Item> items = new ArrayList<>();
+            double baseline = y + lettering.capital() / 2;
+            items.add(Item.Text.at(left(), baseline, letters, lettering, Ink.INK));
+            if (!finger.isEmpty())
+                items.add(Item.Text.at(
+                        x + lettering.width(letters) / 2 + 0.1, baseline + 0.35, finger, FINGER, Ink.INK));
+            if (underlined)
+                items.add(Item.Drawn.of(
+                        Signs.open(left(), baseline + 0.22, left() + lettering.width(letters), baseline + 0.22),
+                        Ink.INK,
+                        0.13));
+            return items;
+        }
+    }
+
+    private PressLetters() {}
+
+    /** How many lanes a press needs: chords never stand in the lowest. */
+    static int lanes(LeftHandPlan.Event event) {
+        int basses = (int) event.buttons().stream()
+                .filter(button -> !button.row().isChord())
+                .count();
+        int chords = event.buttons().size() - basses;
+        return chords == 0 ? basses : Math.max(1, basses) + chords;
+    }
+
+    /** The entries of a measure's presses, in order. */
+    static List<Entry> of(List<ButtonStrip.Press> measure, Detail detail, MusicWords music) {
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < measure.size(); i++) {
+            LeftHandPlan.Event event = measure.get(i).event();
+            boolean same = i > 0
+                    && event.buttons().equals(measure.get(i - 1).event().buttons());
+            boolean dot = detail == Detail.CHANGES && same || detail == Detail.FIRST && i > 0;
+            boolean fingers = detail == Detail.WITH_FINGERS;
+            List<Entry> full = of(measure.get(i), detail.lettering, fingers, music);
+            if (dot) entries.add(new Entry(full.get(0).lane(), measure.get(i).x(), AS_BEFORE, LARGE, "", false));
+            else entries.addAll(full);
+        }
+        return entries;
+    }
+
+    private static List<Entry> of(ButtonStrip.Press press, Lettering lettering, boolean fingers, MusicWords music) {
+        List<Entry> entries = new ArrayList<>();
+        int lane = 0;
+        for (boolean chords : List.of(false, true)) {
+            if (chords) lane = Math.max(1, lane);
+            for (int i = 0; i < press.event().buttons().size(); i++) {
+                BassButton button = press.event().buttons().get(i);
+                if (button.row().isChord() != chords) continue;
+                String finger = fingers ? press.event().fingers().get(i).toString() : "";
+                boolean counterbass = button.row() == BassRow.COUNTERBASS;
+                entries.add(new Entry(lane++, press.x(), letters(button, music), lettering, finger, counterbass));
+            }
+        }
+        return entries;
+    }
+
+    static String letters(BassButton button, MusicWords music) {
+        return music.note(button.noteName())
+                + switch (button.row()) {
+                    case COUNTERBASS, BASS -> "";
+                    case MAJOR -> "M";
+                    case MINOR -> "m";
+                    case SEVENTH -> "7";
+                    case DIMINISHED -> "d";
+                };
+    }
+}
