@@ -15,7 +15,7 @@ final class SheetLayout {
 
     private final SheetContent content;
     private final Words words;
-    private final Staff staff;
+    private final PlainStaff staff;
     private final List<Line> lines = new ArrayList<>();
     private final List<List<Placed>> places = new ArrayList<>();
     private double height = MARGIN;
@@ -55,7 +55,7 @@ final class SheetLayout {
     SheetLayout(SheetContent content, Words words, double width) {
         this.content = content;
         this.words = words;
-        this.staff = Staff.of(content, words, width);
+        this.staff = PlainStaff.of(content, width);
         List<PlayedPlan> plans = content.bands().stream()
                 .map(band -> new PlayedPlan(content.performance(), band))
                 .toList();
@@ -112,7 +112,7 @@ final class SheetLayout {
             }
     }
 
-    Staff staff() {
+    PlainStaff staff() {
         return staff;
     }
 
