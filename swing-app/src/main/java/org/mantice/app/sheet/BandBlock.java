@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.mantice.app.words.Words;
 
 /**
  * A plan's strips on one line of the sheet, one below the other; in staff spaces from the top of the block.
@@ -79,7 +78,7 @@ record BandBlock(int band, double height, List<Item> head, List<StripRow> rows, 
         x = title.bounds().getMaxX() + 1.6;
         head.add(Signs.tick(x, middle, 1.3));
         head.add(Item.Text.at(
-                x + 1.1, middle + CHOSEN.capital() / 2, line.words().text("sheet.chosen"), CHOSEN, Ink.INK));
+                x + 1.1, middle + CHOSEN.capital() / 2, line.words().texts().text("sheet.chosen"), CHOSEN, Ink.INK));
     }
 
     private static void mark(List<Item> head, BandLine line) {
@@ -95,14 +94,14 @@ record BandBlock(int band, double height, List<Item> head, List<StripRow> rows, 
 
     /** The strip's name, where clef and key leave room for it. */
     private static void label(List<Item> head, BandLine line, StripRow row, double top) {
-        String label = line.words().of("sheet", row.strip());
+        String label = line.words().texts().of("sheet", row.strip());
         double x = labelX(line);
         double y = row.strip() == Strip.BELLOWS ? top + BellowsStrip.HEIGHT - 1 : top + row.height() / 2;
         if (x + LABEL.width(label) < line.left() - 0.3)
             head.add(Item.Text.at(x, y + LABEL.capital() / 2, label, LABEL, Ink.INK));
         if (row.strip() != Strip.BELLOWS) return;
-        opening(head, line, top, line.words().text("sheet.full"), line.accordion().bellows().fullMillilitres());
-        opening(head, line, top, line.words().text("sheet.comfortable"), line.accordion().bellows().comfortableMillilitres());
+        opening(head, line, top, line.words().texts().text("sheet.full"), line.accordion().bellows().fullMillilitres());
+        opening(head, line, top, line.words().texts().text("sheet.comfortable"), line.accordion().bellows().comfortableMillilitres());
     }
 
     /** The name of a line across the fan. */

@@ -4,7 +4,6 @@ import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.mantice.app.words.MusicWords;
-import org.mantice.app.words.Words;
 import org.mantice.instrument.Accordion;
 import org.mantice.tune.MusicalTime;
 
@@ -13,7 +12,7 @@ import org.mantice.tune.MusicalTime;
  *
  * @param cells of the whole sheet
  */
-record BandLine(PlayedPlan plan, Accordion accordion, MeasureGrid.Line line, List<Cell> cells, Words words) {
+record BandLine(PlayedPlan plan, Accordion accordion, MeasureGrid.Line line, List<Cell> cells, SheetWords words) {
     private static final double HATCH_STEP = 1.1;
     /** How far before a note its moment is drawn where something happens just before it. */
     private static final double LEAD = 0.95;
@@ -21,7 +20,7 @@ record BandLine(PlayedPlan plan, Accordion accordion, MeasureGrid.Line line, Lis
     private static final double HEAD_START = 1.3;
 
     MusicWords music() {
-        return new MusicWords(words);
+        return words.music();
     }
 
     /** Where what is drawn begins: just before the first note, behind clef and key. */

@@ -18,6 +18,8 @@ final class FingerStrip {
     private static final double BRACKET = 1.5;
     private static final double ROW = 2;
     private static final double FOOT = 0.35;
+    /** Room for padlocks below the fingers, where there are any. */
+    private static final double LOCKS = 1.3;
     /** Half the room in which a finger is pointed at, where its neighbours leave it. */
     private static final double REACH = 1.5;
     private static final double GRACE_STEP = 1.2;
@@ -26,8 +28,8 @@ final class FingerStrip {
     private final List<Item> items = new ArrayList<>();
     private final List<StripRow.Place> spots = new ArrayList<>();
     private final List<Placed> events = new ArrayList<>();
+    private final double foot;
     private final double height;
-    private final int rows;
 
     /** An event with the x it stands at and the played measure it is in. */
     private record Placed(RightHandPlan.Event event, TrebleMoment moment, int cell, double x) {}
@@ -36,11 +38,12 @@ final class FingerStrip {
         this.line = line;
         for (MeasureGrid.Box box : line.line().boxes())
             box.cell().played().ifPresent(played -> place(box, line.plan().fingers(played)));
-        rows = events.stream()
+        int rows = events.stream()
                 .mapToInt(placed -> placed.event().fingers().size())
                 .max()
                 .orElse(1);
-        height = BRACKET + rows * ROW + FOOT;
+        foot = FOOT + (events.stream().anyMatch(this::isLocked) ? LOCKS : 0);
+        height = BRACKET + rows * ROW + foot;
     }
 
     static StripRow lay(BandLine line) {
@@ -78,7 +81,7 @@ final class FingerStrip {
         Lettering lettering = here.moment().graceIndex() == 0 ? DIGIT : GRACE;
         int count = here.event().fingers().size();
         for (int note = count - 1; note >= 0; note--) {
-            double bottom = height - FOOT - note * ROW;
+            double bottom = height - foot - note * ROW;
             double top = note == count - 1 ? 0 : bottom - ROW;
             Spot spot = spot(here, note);
             spots.add(new StripRow.Place(
@@ -86,18 +89,25 @@ final class FingerStrip {
                     here.cell(),
                     here.event().place().offset(),
                     new Rectangle2D.Double(left, top, right - left, (note == 0 ? height : bottom) - top)));
-            digit(here, spot, lettering, bottom - (ROW - DIGIT.capital()) / 2, right);
+            digit(here, spot, lettering, bottom - (ROW - DIGIT.capital()) / 2);
         }
+        if (isLocked(here)) items.addAll(Signs.padlock(here.x(), height - FOOT - LOCKS / 2));
     }
 
-    private void digit(Placed here, Spot spot, Lettering lettering, double baseline, double right) {
+    private void digit(Placed here, Spot spot, Lettering lettering, double baseline) {
         Item.Text text = Item.Text.centred(
                 here.x(), baseline, here.event().fingers().get(spot.part()).toString(), lettering, Ink.INK);
         items.add(text);
-        double edge = text.bounds().getMaxX();
         if (line.plan().differs(spot))
-            items.add(Signs.doubleUnderline(text.bounds().getX() - 0.1, edge + 0.1, baseline + 0.22));
-        if (line.plan().isLocked(spot)) items.addAll(Signs.padlock(Math.min(edge + 0.5, right - 0.1), baseline - 0.5));
+            items.add(Signs.doubleUnderline(
+                    text.bounds().getX() - 0.1, text.bounds().getMaxX() + 0.1, baseline + 0.22));
+    }
+
+    /** A finger of a note, or of one in a chord. */
+    private boolean isLocked(Placed placed) {
+        for (int note = 0; note < placed.event().fingers().size(); note++)
+            if (line.plan().isLocked(spot(placed, note))) return true;
+        return false;
     }
 
     private Spot spot(Placed here, int note) {

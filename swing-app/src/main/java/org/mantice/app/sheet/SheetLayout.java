@@ -14,7 +14,7 @@ final class SheetLayout {
     private static final double LINE_GAP = 2;
 
     private final SheetContent content;
-    private final Words words;
+    private final SheetWords words;
     private final PlainStaff staff;
     private final List<Line> lines = new ArrayList<>();
     private final List<List<Placed>> places = new ArrayList<>();
@@ -54,7 +54,7 @@ final class SheetLayout {
 
     SheetLayout(SheetContent content, Words words, double width) {
         this.content = content;
-        this.words = words;
+        this.words = SheetWords.of(words);
         this.staff = PlainStaff.of(content, width);
         List<PlayedPlan> plans = content.bands().stream()
                 .map(band -> new PlayedPlan(content.performance(), band))

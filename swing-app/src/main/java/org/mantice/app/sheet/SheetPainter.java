@@ -20,6 +20,10 @@ public final class SheetPainter {
     private static final double FRAME = 0.28;
 
     private static final double LEAST_FRAME_PIXELS = 2;
+    /** Left and right of the sheet, in staff spaces. */
+    private static final double SIDE = 1;
+
+    private static final double LEAST_WIDTH = 20;
 
     private final SheetContent content;
     private final SheetLayout layout;
@@ -32,7 +36,7 @@ public final class SheetPainter {
      * @param space pixels between two staff lines; 8 is usual
      */
     public SheetPainter(SheetContent content, Words words, double width, double space) {
-        this(content, new SheetLayout(content, words, width / space), space);
+        this(content, new SheetLayout(content, words, Math.max(LEAST_WIDTH, width / space - 2 * SIDE)), space);
     }
 
     private SheetPainter(SheetContent content, SheetLayout layout, double space) {
@@ -71,8 +75,9 @@ public final class SheetPainter {
         own.setColor(colours.paper());
         own.fill(clip);
         own.scale(space, space);
+        own.translate(SIDE, 0);
         Rectangle2D inSpaces = new Rectangle2D.Double(
-                clip.getX() / space, clip.getY() / space, clip.getWidth() / space, clip.getHeight() / space);
+                clip.getX() / space - SIDE, clip.getY() / space, clip.getWidth() / space, clip.getHeight() / space);
         for (SheetLayout.Line line : layout.lines())
             if (inSpaces.intersects(inSpaces.getX(), line.top(), Math.max(1e-6, inSpaces.getWidth()), line.bottom() - line.top()))
                 paint(own, colours, line, inSpaces);
@@ -122,7 +127,7 @@ public final class SheetPainter {
 
     /** In pixels, as everything here. */
     public Optional<Target> targetAt(double x, double y) {
-        double inX = x / space;
+        double inX = x / space - SIDE;
         double inY = y / space;
         for (int band = 0; band < content.bands().size(); band++)
             for (SheetLayout.Placed placed : layout.places(band))
@@ -134,7 +139,7 @@ public final class SheetPainter {
     public OptionalInt headAt(double x, double y) {
         for (SheetLayout.Line line : layout.lines())
             for (int band = 0; band < line.bands().size(); band++)
-                if (line.isHead(band, layout.staff().grid(), x / space, y / space))
+                if (line.isHead(band, layout.staff().grid(), x / space - SIDE, y / space))
                     return OptionalInt.of(line.bands().get(band).band());
         return OptionalInt.empty();
     }
@@ -171,6 +176,6 @@ public final class SheetPainter {
 
     private Rectangle2D inPixels(Rectangle2D spaces) {
         return new Rectangle2D.Double(
-                spaces.getX() * space, spaces.getY() * space, spaces.getWidth() * space, spaces.getHeight() * space);
+                (spaces.getX() + SIDE) * space, spaces.getY() * space, spaces.getWidth() * space, spaces.getHeight() * space);
     }
 }
