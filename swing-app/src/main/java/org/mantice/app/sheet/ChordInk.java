@@ -20,7 +20,8 @@ final class ChordInk {
         this.line = line;
     }
 
-    void write() {
+    /** The top of the row, the staff's top line where there are none. */
+    double write() {
         List<Symbol> symbols = new ArrayList<>();
         for (int cell = line.first(); cell <= line.last(); cell++) {
             Measure measure = line.of(cell).staff().measure();
@@ -31,14 +32,17 @@ final class ChordInk {
                         cell));
         }
         double base = LOWEST;
+        double top = 0;
         for (Symbol symbol : symbols) {
             double right = symbol.x() + symbol.outline().bounds().getMaxX();
             double depth = Math.max(0, symbol.outline().bounds().getMaxY());
-            base = Math.min(base, ink.highest(symbol.x() - 0.2, right + 0.2, 0) - GAP - depth);
+            base = Math.min(base, ink.highest(symbol.x() - 0.4, right + 0.5, 0) - GAP - depth);
         }
         for (Symbol symbol : symbols) {
             ink.played(line.isPlayed(symbol.cell()));
             ink.outline(symbol.outline(), symbol.x(), base);
+            top = Math.min(top, base + symbol.outline().bounds().getMinY());
         }
+        return top;
     }
 }

@@ -13,7 +13,7 @@ final class LoudnessInk {
     private static final double ASCENT = 1.5;
     private static final double DESCENT = 0.6;
     private static final double OPENING = 1.1;
-    private static final double AIR = 0.4;
+    private static final double AIR = 0.6;
 
     private final LineInk ink;
     private final StaffLine line;

@@ -23,7 +23,7 @@ final class MeasureSprings {
     private static final double TEXT_GAP = 0.7;
     private static final double START_GAP = 0.9;
     private static final double END_GAP = 0.6;
-    /** What text may reach over a barline: less than the next measure leaves before its first note. */
+    /** What a chord symbol may reach over a barline: less than the next measure leaves before its first note. */
     private static final double OVERHANG = 0.4;
     /**
      * A quarter's room and how it grows: one and a half times as much for twice the length (Ross, The Art of Music
@@ -159,12 +159,12 @@ final class MeasureSprings {
                 int here = indexOf(event.offset());
                 double half = LyricText.outline(lyric).advance() / 2;
                 if (before >= 0) rods.add(new Rod(before, here, reach + half));
-                else if (here == 0) start = Math.max(start, half - OVERHANG);
-                else rods.add(new Rod(0, here, half - start - OVERHANG));
+                else if (here == 0) start = Math.max(start, half);
+                else rods.add(new Rod(0, here, half - start));
                 before = here;
                 reach = half + (lyric.endsWord() ? TEXT_GAP : LyricText.HYPHEN_ROOM);
             }
-            if (before >= 0) rods.add(new Rod(before, end, reach - TEXT_GAP - OVERHANG));
+            if (before >= 0) rods.add(new Rod(before, end, reach));
         }
     }
 

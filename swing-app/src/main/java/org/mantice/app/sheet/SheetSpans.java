@@ -102,8 +102,10 @@ final class SheetSpans {
         if (fromCell >= 0) add(fromCell, from, last, sheet.measure(last).length(), crescendo);
     }
 
+    /** One that ends with a measure's first beat ends at the barline before it. */
     private void add(int fromCell, MusicalTime from, int toCell, MusicalTime to, boolean crescendo) {
-        if (fromCell < toCell || from.isBefore(to)) hairpins.add(new Hairpin(fromCell, from, toCell, to, crescendo));
+        if (to.isZero() && toCell > fromCell) add(fromCell, from, toCell - 1, sheet.measure(toCell - 1).length(), crescendo);
+        else if (fromCell < toCell || from.isBefore(to)) hairpins.add(new Hairpin(fromCell, from, toCell, to, crescendo));
     }
 
     private void findEndings() {

@@ -24,9 +24,10 @@ final class SignInk {
         Opening warning = line.sheet().warning(line.last());
         for (int i = 0; i <= HEIGHT; i++) ink.staffLine(0, line.right() + warning.width(), i);
         for (int cell = line.first(); cell <= line.last(); cell++) {
-            ink.played(line.isPlayed(cell));
             PlacedMeasure measure = line.of(cell);
+            ink.played(true);
             signs(measure.opening(), measure.box().x());
+            ink.played(line.isPlayed(cell));
             boolean repeats = measure.opening().repeatStart();
             boolean joined = repeats
                     && line.has(cell - 1)

@@ -44,10 +44,10 @@ final class StaffPainter {
         TextInk texts = new TextInk(ink, line, words, tempo);
         texts.numbers();
         new LoudnessInk(ink, line, lyrics).write(spans.hairpins());
-        new ChordInk(ink, line).write();
+        double chords = new ChordInk(ink, line).write();
         texts.registers();
         new EndingInk(ink, line).write(spans.endings());
-        texts.write();
+        texts.write(chords);
         new LyricInk(ink, line).write();
         return ink;
     }

@@ -22,8 +22,10 @@ final class TextInk {
     private final Words words;
     private final TempoText tempo;
 
+    private double ceiling;
+
     /** @param rightAligned x is of its right end */
-    private record Item(Row row, double x, boolean rightAligned, int cell) {
+    private record Item(Row row, double x, boolean rightAligned, boolean played) {
         double left() {
             return rightAligned ? x - row.width() : x;
         }
@@ -70,7 +72,9 @@ final class TextInk {
         ink.outline(outline, x, ink.highest(x, x + outline.bounds().getWidth(), 0) - GAP);
     }
 
-    void write() {
+    /** @param ceiling y that everything stays above: the top of the chord symbols, so that all rows are straight */
+    void write(double ceiling) {
+        this.ceiling = ceiling;
         List<Item> left = new ArrayList<>();
         List<Item> right = new ArrayList<>();
         for (int cell = line.first(); cell <= line.last(); cell++) {
@@ -91,44 +95,46 @@ final class TextInk {
     private void signs(int cell, List<Item> items) {
         Barlines barlines = line.sheet().barlines(cell);
         double x = line.of(cell).box().x();
-        if (barlines.segno()) items.add(new Item(Row.glyph(Glyph.SEGNO, SIGN_SCALE), x, false, cell));
-        if (barlines.coda()) items.add(new Item(Row.glyph(Glyph.CODA, SIGN_SCALE), x, false, cell));
+        if (barlines.segno()) items.add(new Item(Row.glyph(Glyph.SEGNO, SIGN_SCALE), x, false, line.isPlayed(cell)));
+        if (barlines.coda()) items.add(new Item(Row.glyph(Glyph.CODA, SIGN_SCALE), x, false, line.isPlayed(cell)));
     }
 
     private void marks(int cell, List<Item> items) {
         Measure measure = line.of(cell).staff().measure();
-        if (cell == 0) items.add(new Item(tempo.atStart(), x(cell, MusicalTime.ZERO), false, cell));
+        boolean played = line.isPlayed(cell);
+        if (cell == 0) items.add(new Item(tempo.atStart(), x(cell, MusicalTime.ZERO), false, true));
         for (Mark mark : measure.marks()) {
             double x = x(cell, mark.offset());
             if (mark instanceof Mark.Rehearsal rehearsal)
-                items.add(new Item(Row.framed(rehearsal.text()), line.of(cell).box().x(), false, cell));
+                items.add(new Item(Row.framed(rehearsal.text()), line.of(cell).box().x(), false, played));
             else if (mark instanceof Mark.Words said && !said.text().isBlank())
                 items.add(new Item(
-                        Row.text(said.text().strip(), SheetFonts.Face.ITALIC, Engraving.WORDS_SIZE), x, false, cell));
+                        Row.text(said.text().strip(), SheetFonts.Face.ITALIC, Engraving.WORDS_SIZE), x, false, played));
             else if (mark instanceof Mark.TempoChange change && !tempo.isAtStart(cell, change))
-                items.add(new Item(tempo.of(change), x, false, cell));
+                items.add(new Item(tempo.of(change), x, false, played));
         }
     }
 
     private void jumps(int cell, List<Item> items) {
         Barlines barlines = line.sheet().barlines(cell);
         double x = line.of(cell).box().right();
+        boolean played = line.isPlayed(cell);
         barlines.repeatEnd()
                 .filter(times -> times > 2)
-                .ifPresent(times -> items.add(item(words.text("staff.times", times), x, cell)));
+                .ifPresent(times -> items.add(item(words.text("staff.times", times), x, played)));
         if (barlines.toCoda())
             items.add(new Item(
                     Row.text(words.text("staff.toCoda"), SheetFonts.Face.BOLD, Engraving.WORDS_SIZE)
                             .then(Row.glyph(Glyph.CODA, 0.5)),
                     x,
                     true,
-                    cell));
-        if (barlines.fine()) items.add(item(words.text("staff.fine"), x, cell));
-        barlines.jump().ifPresent(jump -> items.add(item(words.text(key(jump)), x, cell)));
+                    played));
+        if (barlines.fine()) items.add(item(words.text("staff.fine"), x, played));
+        barlines.jump().ifPresent(jump -> items.add(item(words.text(key(jump)), x, played)));
     }
 
-    private static Item item(String text, double x, int cell) {
-        return new Item(Row.text(text, SheetFonts.Face.BOLD, Engraving.WORDS_SIZE), x, true, cell);
+    private static Item item(String text, double x, boolean played) {
+        return new Item(Row.text(text, SheetFonts.Face.BOLD, Engraving.WORDS_SIZE), x, true, played);
     }
 
     private String key(Barlines.Jump jump) {
@@ -167,9 +173,9 @@ final class TextInk {
                 - BETWEEN;
         double x = Math.max(0, Math.min(from, line.right() - width));
         double depth = cluster.stream().mapToDouble(item -> item.row().depth()).max().orElse(0);
-        double base = ink.highest(x, x + width, 0) - GAP - depth;
+        double base = ink.highest(x - BETWEEN / 2, x + width + BETWEEN / 2, ceiling) - GAP - depth;
         for (Item item : cluster) {
-            ink.played(line.isPlayed(item.cell()));
+            ink.played(item.played());
             item.row().write(ink, x, base);
             x += item.row().width() + BETWEEN;
         }

@@ -7,12 +7,14 @@ import static org.mantice.app.sheet.Sheets.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.mantice.tune.Key;
+import org.mantice.tune.Lyric;
 import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.Meter;
 import org.mantice.tune.Pitch;
@@ -110,6 +112,24 @@ class GridSpacingTest {
                     double x = box.xOf(chord.offset()) - Engraving.HALF_HEAD;
                     assertThat(x).isGreaterThanOrEqualTo(reached);
                     reached = x + ChordText.outline(chord.symbol()).bounds().getMaxX();
+                }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void noSyllableTouchesTheNext(SheetContent content) {
+        SheetMeasures measures = new SheetMeasures(content);
+        for (MeasureGrid.Line line : GridSpacing.of(content, 160).lines()) {
+            double reached = 0;
+            for (MeasureGrid.Box box : line.boxes())
+                for (StaffEvent event : measures.staff(box.index()).events()) {
+                    Optional<Lyric> lyric = LyricText.at(event, 1);
+                    if (lyric.isEmpty()) continue;
+                    double width = LyricText.outline(lyric.get()).advance();
+                    double x = box.xOf(event.offset());
+                    assertThat(x - width / 2).isGreaterThanOrEqualTo(reached - EXACTNESS);
+                    reached = x + width / 2 + (lyric.get().endsWord() ? 0.5 : 0.9);
                 }
         }
     }
