@@ -1,0 +1,86 @@
+package org.mantice.app.work;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
+import java.util.List;
+import org.mantice.plan.Lock;
+import org.mantice.tune.MusicalTime;
+
+/** Locks as JSON and back, in the same form as in plan files. */
+final class LockJson {
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "lock")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Lock.Register.class, name = "register"),
+        @JsonSubTypes.Type(value = Lock.Octave.class, name = "octave"),
+        @JsonSubTypes.Type(value = Lock.Buttons.class, name = "buttons"),
+        @JsonSubTypes.Type(value = Lock.Turn.class, name = "turn"),
+        @JsonSubTypes.Type(value = Lock.Finger.class, name = "finger")
+    })
+    private interface Kinds {}
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .addModule(new SimpleModule()
+                    .addSerializer(new TimeWriter())
+                    .addDeserializer(MusicalTime.class, new TimeReader()))
+            .addMixIn(Lock.class, Kinds.class)
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+            .build();
+
+    private LockJson() {}
+
+    static JsonNode tree(List<Lock> locks) {
+        return MAPPER.convertValue(locks.toArray(Lock[]::new), JsonNode.class);
+    }
+
+    /** @throws IOException if the tree is not a list of locks */
+    static List<Lock> locks(JsonNode tree) throws IOException {
+        if (!tree.isArray()) throw new IOException("locks is " + tree.getNodeType() + "; allowed: a list");
+        return List.of(MAPPER.treeToValue(tree, Lock[].class));
+    }
+
+    private static final class TimeWriter extends StdSerializer<MusicalTime> {
+        TimeWriter() {
+            super(MusicalTime.class);
+        }
+
+        @Override
+        public void serialize(MusicalTime time, JsonGenerator out, SerializerProvider provider) throws IOException {
+            out.writeString(time.toString());
+        }
+    }
+
+    private static final class TimeReader extends StdDeserializer<MusicalTime> {
+        TimeReader() {
+            super(MusicalTime.class);
+        }
+
+        @Override
+        public MusicalTime deserialize(JsonParser in, DeserializationContext context) throws IOException {
+            String text = in.getValueAsString("");
+            if (!text.matches("-?\\d{1,18}(/\\d{1,18})?"))
+                return (MusicalTime) context.handleWeirdStringValue(
+                        MusicalTime.class, text, "allowed: a whole number or a fraction such as 3/4");
+            int slash = text.indexOf('/');
+            if (slash < 0) return MusicalTime.of(Long.parseLong(text), 1);
+            return MusicalTime.of(Long.parseLong(text.substring(0, slash)), Long.parseLong(text.substring(slash + 1)));
+        }
+    }
+}

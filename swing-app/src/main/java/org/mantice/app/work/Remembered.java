@@ -1,0 +1,102 @@
+package org.mantice.app.work;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the app remembers from one start to the next.
+ *
+ * @param recent tunes and plans, newest first, each once, at most {@value #MOST_RECENT}
+ * @param folder where the last file was opened or saved
+ * @param picked accordion and player of last time
+ * @param profiles files of profiles that were opened or saved, newest first, each once, at most {@value #MOST_PROFILES}
+ * @param appearance how the window looked
+ */
+public record Remembered(
+        List<Recent> recent, Optional<Path> folder, Picked picked, List<Path> profiles, Appearance appearance) {
+    static final int MOST_RECENT = 10;
+    static final int MOST_PROFILES = 30;
+
+    /**
+     * A file that was opened or saved.
+     *
+     * @param file absolute
+     * @param missing whether it was not there when it was last asked for
+     */
+    public record Recent(Path file, boolean missing) {}
+
+    /** Accordion and player by their keys on the {@link ProfileShelf}. */
+    public record Picked(Optional<String> accordion, Optional<String> player) {
+        public Picked withAccordion(String key) {
+            return new Picked(Optional.of(key), player);
+        }
+
+        public Picked withPlayer(String key) {
+            return new Picked(accordion, Optional.of(key));
+        }
+    }
+
+    public static final Remembered NOTHING = new Remembered(
+            List.of(),
+            Optional.empty(),
+            new Picked(Optional.empty(), Optional.empty()),
+            List.of(),
+            Appearance.USUAL);
+
+    public Remembered {
+        recent = List.copyOf(recent.subList(0, Math.min(recent.size(), MOST_RECENT)));
+        profiles = List.copyOf(profiles.subList(0, Math.min(profiles.size(), MOST_PROFILES)));
+    }
+
+    /** A tune or plan was opened or saved: it comes first, and its folder is the last one. */
+    public Remembered withRecent(Path file) {
+        Path opened = absolute(file);
+        List<Recent> files = new ArrayList<>();
+        files.add(new Recent(opened, false));
+        for (Recent other : recent) if (!other.file.equals(opened)) files.add(other);
+        return new Remembered(files, Optional.ofNullable(opened.getParent()), picked, profiles, appearance);
+    }
+
+    /** A recent file was asked for and is not there; it stays where it is in the list. */
+    public Remembered withMissing(Path file) {
+        Path gone = absolute(file);
+        List<Recent> files = new ArrayList<>();
+        for (Recent other : recent) files.add(other.file.equals(gone) ? new Recent(gone, true) : other);
+        return new Remembered(files, folder, picked, profiles, appearance);
+    }
+
+    public Remembered withoutRecent() {
+        return new Remembered(List.of(), folder, picked, profiles, appearance);
+    }
+
+    public Remembered withFolder(Path last) {
+        return new Remembered(recent, Optional.of(absolute(last)), picked, profiles, appearance);
+    }
+
+    public Remembered withAccordion(String key) {
+        return new Remembered(recent, folder, picked.withAccordion(key), profiles, appearance);
+    }
+
+    public Remembered withPlayer(String key) {
+        return new Remembered(recent, folder, picked.withPlayer(key), profiles, appearance);
+    }
+
+    /** A profile was opened or saved. */
+    public Remembered withProfile(Path file) {
+        Path opened = absolute(file);
+        List<Path> files = new ArrayList<>();
+        files.add(opened);
+        for (Path other : profiles) if (!other.equals(opened)) files.add(other);
+        return new Remembered(recent, folder, picked, files, appearance);
+    }
+
+    public Remembered withAppearance(Appearance changed) {
+        return new Remembered(recent, folder, picked, profiles, changed);
+    }
+
+    private static Path absolute(Path file) {
+        return file.toAbsolutePath().normalize();
+    }
+}
