@@ -115,7 +115,7 @@ final class EngineWords {
             boolean register = whole.group(1).equals("register");
             if (!register && !whole.group(2).matches("-?\\d+")) return Optional.empty();
             String what = register
-                    ? words.text("music.lock.register", whole.group(2))
+                    ? words.text("music.lock.register", register(whole.group(2)))
                     : octave(Integer.parseInt(whole.group(2)));
             return Optional.of(inPass(what, whole.group(3)));
         }

@@ -41,6 +41,12 @@ import org.mantice.reading.Skipped;
 import org.mantice.reading.SkippedWhat;
 import org.mantice.reading.TuneReadException;
 import org.mantice.reading.TuneReader;
+import org.mantice.layer.Pricing;
+import org.mantice.rule.PassChoice;
+import org.mantice.rule.Reasons;
+import org.mantice.rule.Rule;
+import org.mantice.rule.RuleInfo;
+import org.mantice.rule.RuleSet;
 import org.mantice.rule.TurnPlace;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tune;
@@ -158,6 +164,48 @@ class ProblemWordsTest {
     }
 
     @Test
+    void aRuleThatFailsIsNamedWithPlaceAndReason() {
+        PassChoice step = new PassChoice(
+                1, 1, AccordionPresets.get("student-26-key-24-bass").treble().switches().get(0), 0, 60, 72);
+
+        assertThat(german.trouble(catchThrowable(() -> Pricing.cost(rule(-5), step, "pass 1"))))
+                .isEqualTo("Die Regel „odd.rule“ ist bei Durchgang 1 gescheitert:"
+                        + " sie nannte die Kosten -5; erlaubt: 0 bis 2147483647.");
+        assertThat(german.trouble(catchThrowable(() -> Pricing.cost(rule(Rule.BAN), step, "pass 1"))))
+                .endsWith("sie verbietet, sagt aber nicht, wie ihre Verbote nachgeben.");
+        assertThat(german.trouble(catchThrowable(() -> Pricing.withoutBan(rule(Rule.BAN), step, "pass 1"))))
+                .doesNotContain("bans");
+        assertThat(german.trouble(catchThrowable(() -> Pricing.reasons(rule(7), step, "pass 1"))))
+                .endsWith("sie kostet 7, begründet aber 0.");
+        assertThat(english.trouble(catchThrowable(() -> Pricing.cost(rule(-5), step, "pass 1"))))
+                .isEqualTo("The rule “odd.rule” failed at pass 1: it gave the cost -5; allowed: 0 to 2147483647.");
+    }
+
+    private static Rule<PassChoice> rule(long cost) {
+        return new Rule<>() {
+            @Override
+            public RuleInfo info() {
+                return RuleInfo.of("odd.rule", RuleSet.REPEAT_VARIATION, "invented");
+            }
+
+            @Override
+            public Class<PassChoice> reach() {
+                return PassChoice.class;
+            }
+
+            @Override
+            public long cost(PassChoice choice) {
+                return cost;
+            }
+
+            @Override
+            public Reasons explain(PassChoice choice) {
+                return Reasons.NOTHING;
+            }
+        };
+    }
+
+    @Test
     void aTuneThatDoesNotFitTheKeyboardIsSaidInGerman() {
         Obstacle obstacle = obstacleOn("fog-over-grebe-holm", "beginner-26-key-12-bass");
 
@@ -189,7 +237,7 @@ class ProblemWordsTest {
         Sentence sentence = Sentence.of("locks-contradict", "These locks contradict each other: {0}.", joined);
 
         assertThat(german.sentence(sentence))
-                .isEqualTo("Diese Festlegungen widersprechen sich: Register bassoon in Durchgang 1, eine Oktave tiefer,"
+                .isEqualTo("Diese Festlegungen widersprechen sich: Register Fagott in Durchgang 1, eine Oktave tiefer,"
                         + " Balgwechsel bei Takt 1, Zählzeit 1 in Durchgang 2,"
                         + " kein Balgwechsel bei Takt 1, Zählzeit 1,"
                         + " E-Terzbass bei Takt 1, Zählzeit 1 in Durchgang 1 und"
