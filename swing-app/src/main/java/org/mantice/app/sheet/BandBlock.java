@@ -22,6 +22,7 @@ record BandBlock(int band, double height, List<Item> head, List<StripRow> rows, 
     private static final Lettering CHOSEN = new Lettering(Lettering.Face.PLAIN, 1.6);
     private static final Lettering LABEL = new Lettering(Lettering.Face.PLAIN, 1.35);
     private static final double MARK = 1.5;
+    private static final double SMALL_MARK = 1.3;
 
     BandBlock {
         head = List.copyOf(head);
@@ -83,10 +84,10 @@ record BandBlock(int band, double height, List<Item> head, List<StripRow> rows, 
 
     private static void mark(List<Item> head, BandLine line) {
         PlanBand band = line.plan().band();
-        double x = labelX(line);
+        double x = line.line().boxes().get(0).x() + RIM + 0.2;
         double middle = 1.3;
-        head.add(Signs.ofPlan(band.place(), x + MARK / 2, middle, MARK));
-        x += MARK + 0.4;
+        head.add(Signs.ofPlan(band.place(), x + SMALL_MARK / 2, middle, SMALL_MARK));
+        x += SMALL_MARK + 0.3;
         Item.Text letter = Item.Text.at(x, middle + TITLE.capital() / 2, band.letter(), TITLE, Ink.INK);
         head.add(letter);
         if (band.chosen()) head.add(Signs.tick(letter.bounds().getCenterX(), middle + 2, 1.2));

@@ -63,15 +63,22 @@ record BandLine(PlayedPlan plan, Accordion accordion, MeasureGrid.Line line, Lis
 
     /** Barlines, and hatching where nothing is played in what is shown. */
     List<Item> ground(double height) {
+        return ground(height, new Shelf());
+    }
+
+    /** @param texts that barlines do not cross */
+    List<Item> ground(double height, Shelf texts) {
         List<Item> items = new ArrayList<>();
         Path2D bars = new Path2D.Double();
         Path2D hatching = new Path2D.Double();
         for (MeasureGrid.Box box : line.boxes()) {
-            bars.moveTo(box.right(), 0);
-            bars.lineTo(box.right(), height);
+            if (texts.isFree(box.right(), box.right())) {
+                bars.moveTo(box.right(), 0);
+                bars.lineTo(box.right(), height);
+            }
             if (box.cell().played().isEmpty()) hatch(hatching, start(box), box.right(), height);
         }
-        items.add(Item.Drawn.of(bars, Ink.FAINT, 0.1));
+        if (bars.getCurrentPoint() != null) items.add(Item.Drawn.of(bars, Ink.FAINT, 0.1));
         if (hatching.getCurrentPoint() != null) items.add(Item.Drawn.of(hatching, Ink.FAINT, 0.07));
         return items;
     }

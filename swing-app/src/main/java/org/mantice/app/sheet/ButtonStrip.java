@@ -16,7 +16,7 @@ final class ButtonStrip {
     private static final double LANE = 2;
     private static final double FOOT = 0.75;
     /** Half the room in which a press is pointed at, where its neighbours leave it. */
-    private static final double REACH = 1.5;
+    private static final double REACH = 2.2;
 
     private final BandLine line;
     private final List<Item> items = new ArrayList<>();

@@ -93,6 +93,11 @@ final class PlayedPlan {
         return spot.strip() == Strip.REGISTERS;
     }
 
+    /** Whether a ban gave way for the register of a pass. */
+    boolean registerGaveWay(int pass) {
+        return plan().variation().concessions().stream().anyMatch(concession -> concession.pass() == pass);
+    }
+
     /** Whether a ban gave way in a layer at this place. */
     static boolean gaveWay(LayerPlan layer, int pass, WrittenPlace place) {
         for (Concession concession : layer.concessions())

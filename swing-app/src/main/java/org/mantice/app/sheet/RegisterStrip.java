@@ -28,6 +28,7 @@ final class RegisterStrip {
     private final BandLine line;
     private final List<Item> items = new ArrayList<>();
     private final List<StripRow.Place> spots = new ArrayList<>();
+    private final Shelf texts = new Shelf();
     private double x;
 
     private RegisterStrip(BandLine line) {
@@ -47,12 +48,12 @@ final class RegisterStrip {
     static StripRow lay(BandLine line, List<Optional<Integer>> shown) {
         RegisterStrip strip = new RegisterStrip(line);
         if (shown.stream().allMatch(Optional::isEmpty)) return new StripRow(Strip.REGISTERS, 0, List.of(), List.of());
-        strip.items.addAll(line.ground(HEIGHT));
         for (int i = 0; i < shown.size(); i++) {
             MeasureGrid.Box box = line.line().boxes().get(i);
             double end = strip.nextShown(shown, i);
             shown.get(i).ifPresent(pass -> strip.pass(pass, box, end));
         }
+        strip.items.addAll(line.ground(HEIGHT, strip.texts));
         return new StripRow(Strip.REGISTERS, HEIGHT, strip.items, strip.spots);
     }
 
@@ -66,8 +67,9 @@ final class RegisterStrip {
         double left = line.start(box) + MARGIN;
         PassDecision decision = line.plan().plan().variation().pass(number);
         Pass pass = line.plan().performance().passes().get(number - 1);
+        int written = line.plan().measure(pass.firstMeasure()).written();
         Spot spot = new Spot(
-                Strip.REGISTERS, pass.firstMeasure(), number, new WrittenPlace(0, MusicalTime.ZERO), 0);
+                Strip.REGISTERS, pass.firstMeasure(), number, new WrittenPlace(written, MusicalTime.ZERO), 0);
         x = left;
         List<Item> mine = new ArrayList<>();
         marks(mine, spot, end);
@@ -77,12 +79,13 @@ final class RegisterStrip {
         if (decision.octave() != 0) word(mine, octave(decision.octave()), end);
         if (line.plan().differs(spot) && x > from) mine.add(Signs.doubleUnderline(from, x - GAP, HEIGHT * 0.8));
         items.addAll(mine);
+        texts.take(left, x - GAP);
         spots.add(new StripRow.Place(
                 spot, box.index(), MusicalTime.ZERO, new Rectangle2D.Double(left, 0, Math.max(2, x - left), HEIGHT)));
     }
 
     private void marks(List<Item> mine, Spot spot, double end) {
-        if (PlayedPlan.gaveWay(line.plan().plan().variation(), spot.pass(), spot.place()))
+        if (line.plan().registerGaveWay(spot.pass()))
             mark(mine, List.of(Signs.caution(x + 0.6, HEIGHT / 2)), end);
         if (line.plan().differs(spot)) mark(mine, List.of(Signs.differs(x + 0.6, HEIGHT / 2)), end);
         if (line.plan().isLocked(spot)) mark(mine, Signs.padlock(x + 0.6, HEIGHT / 2), end);

@@ -12,10 +12,15 @@ final class SheetLayout {
     private static final double MARGIN = 1;
     private static final double BAND_GAP = 1;
     private static final double LINE_GAP = 2;
+    /** From the top line of a staff to its bottom line. */
+    private static final double STAFF = 4;
+
+    private static final double BELOW_STAFF = 0.8;
 
     private final SheetContent content;
     private final SheetWords words;
-    private final PlainStaff staff;
+    private final MeasureGrid grid;
+    private final StaffPainter staff;
     private final List<Line> lines = new ArrayList<>();
     private final List<List<Placed>> places = new ArrayList<>();
     private double height = MARGIN;
@@ -23,14 +28,14 @@ final class SheetLayout {
     /**
      * A line of the sheet.
      *
-     * @param top of its staff's room
-     * @param staffHeight room of the staff with all that stands above and below it
+     * @param top of all that stands on it
+     * @param staffTop y of the staff's top line
      * @param bandTops where each band's block begins
      */
     record Line(
             int number,
             double top,
-            double staffHeight,
+            double staffTop,
             List<BandBlock> bands,
             List<Double> bandTops,
             double bottom) {
@@ -55,13 +60,14 @@ final class SheetLayout {
     SheetLayout(SheetContent content, Words words, double width) {
         this.content = content;
         this.words = SheetWords.of(words);
-        this.staff = PlainStaff.of(content, width);
+        this.grid = GridSpacing.of(content, width);
+        this.staff = new StaffPainter(content, grid, words);
         List<PlayedPlan> plans = content.bands().stream()
                 .map(band -> new PlayedPlan(content.performance(), band))
                 .toList();
         for (int band = 0; band < plans.size(); band++) places.add(new ArrayList<>());
         List<Optional<Integer>> passes = passesEntered(plans);
-        for (int line = 0; line < staff.grid().lines().size(); line++) lines.add(line(line, plans, passes));
+        for (int line = 0; line < grid.lines().size(); line++) lines.add(line(line, plans, passes));
         for (List<Placed> ofBand : places)
             ofBand.sort(Comparator.comparingInt((Placed placed) -> placed.place().cell())
                     .thenComparing(placed -> placed.place().offset())
@@ -82,12 +88,12 @@ final class SheetLayout {
     }
 
     private Line line(int number, List<PlayedPlan> plans, List<Optional<Integer>> passes) {
-        MeasureGrid.Line line = staff.grid().lines().get(number);
+        MeasureGrid.Line line = grid.lines().get(number);
         List<Optional<Integer>> here =
                 line.boxes().stream().map(box -> passes.get(box.index())).toList();
         double top = height;
-        double staffHeight = staff.height(number);
-        double y = top + staffHeight;
+        double staffTop = top + staff.above(number);
+        double y = staffTop + STAFF + staff.below(number) + BELOW_STAFF;
         List<BandBlock> blocks = new ArrayList<>();
         List<Double> tops = new ArrayList<>();
         for (int band = 0; band < plans.size() && !content.strips().isEmpty(); band++) {
@@ -99,7 +105,7 @@ final class SheetLayout {
             y += block.height() + BAND_GAP;
         }
         height = y + LINE_GAP;
-        return new Line(number, top, staffHeight, List.copyOf(blocks), List.copyOf(tops), y);
+        return new Line(number, top, staffTop, List.copyOf(blocks), List.copyOf(tops), y);
     }
 
     private void place(int line, BandBlock block, double top) {
@@ -112,7 +118,11 @@ final class SheetLayout {
             }
     }
 
-    PlainStaff staff() {
+    MeasureGrid grid() {
+        return grid;
+    }
+
+    StaffPainter staff() {
         return staff;
     }
 

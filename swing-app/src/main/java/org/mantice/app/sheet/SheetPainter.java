@@ -86,12 +86,12 @@ public final class SheetPainter {
     }
 
     private void paint(Graphics2D graphics, SheetColours colours, SheetLayout.Line line, Rectangle2D clip) {
-        Graphics2D onStaff = (Graphics2D) graphics.create();
-        onStaff.translate(0, line.top());
-        layout.staff().paint(line.number(), onStaff, colours);
-        onStaff.dispose();
+        Graphics2D inPixels = (Graphics2D) graphics.create();
+        inPixels.scale(1 / space, 1 / space);
+        layout.staff().paint(inPixels, line.number(), line.staffTop() * space, space, colours);
+        inPixels.dispose();
         for (int band = 0; band < line.bands().size(); band++)
-            BandPainter.paint(graphics, colours, layout.staff().grid().lines().get(line.number()), line, band, clip);
+            BandPainter.paint(graphics, colours, layout.grid().lines().get(line.number()), line, band, clip);
     }
 
     private void frames(Graphics2D graphics, SheetColours colours, Rectangle2D clip) {
@@ -139,7 +139,7 @@ public final class SheetPainter {
     public OptionalInt headAt(double x, double y) {
         for (SheetLayout.Line line : layout.lines())
             for (int band = 0; band < line.bands().size(); band++)
-                if (line.isHead(band, layout.staff().grid(), x / space - SIDE, y / space))
+                if (line.isHead(band, layout.grid(), x / space - SIDE, y / space))
                     return OptionalInt.of(line.bands().get(band).band());
         return OptionalInt.empty();
     }
@@ -162,7 +162,7 @@ public final class SheetPainter {
     /** Where a cell lies, staff and all bands. */
     public Rectangle2D boundsOfCell(int cell) {
         for (SheetLayout.Line line : layout.lines())
-            for (MeasureGrid.Box box : layout.staff().grid().lines().get(line.number()).boxes())
+            for (MeasureGrid.Box box : layout.grid().lines().get(line.number()).boxes())
                 if (box.index() == cell)
                     return inPixels(new Rectangle2D.Double(
                             box.x(), line.top(), box.width(), line.bottom() - line.top()));
