@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
 import org.mantice.layer.RuleFailureException;
 import org.mantice.performance.Performance;
 import org.mantice.plan.Plan;
@@ -60,7 +62,7 @@ final class Answering implements PlanningDesk.Listener {
     public void report(Report report) {
         if (report instanceof Report.Prepared prepared) prepared(prepared.performance());
         else if (report instanceof Report.Reopened reopened) reopened(reopened.saved());
-        else if (report instanceof Report.Retouched retouched) board.change(draft -> retouched(draft, retouched.plan()));
+        else if (report instanceof Report.Retouched retouched) board.change(draft -> retouched(draft, retouched));
         else if (report instanceof Report.Found found) found(found.plan());
         else if (report instanceof Report.Complete complete) complete(complete.plans());
         else if (report instanceof Report.NotPlayable none)
@@ -81,14 +83,15 @@ final class Answering implements PlanningDesk.Listener {
         found(plan);
     }
 
-    private void retouched(Draft draft, Report.Rated rated) {
-        if (draft.chosen < 0) return;
+    /** In place of the plan that it was, if that is still in view. */
+    private void retouched(Draft draft, Report.Retouched news) {
+        OptionalInt there = Likeness.find(draft.offers(), news.before());
+        if (there.isEmpty()) return;
         List<Offer> offers = new ArrayList<>(draft.offers());
-        Offer before = offers.get(draft.chosen);
-        offers.set(
-                draft.chosen,
-                new Offer(before.letter(), rated.plan(), rated.figures(), rated.plan().cost(taste())));
-        draft.picks = draft.picks.changed(before.plan(), rated.plan());
+        Plan plan = news.after().plan();
+        String letter = offers.get(there.getAsInt()).letter();
+        offers.set(there.getAsInt(), new Offer(letter, plan, news.after().figures(), plan.cost(taste())));
+        draft.picks = draft.picks.changed(news.before(), plan);
         draft.answer = new Answer.Working(offers, 0, asked());
         draft.made = making;
     }
@@ -129,17 +132,14 @@ final class Answering implements PlanningDesk.Listener {
 
     @Override
     public void failed(Throwable cause) {
-        String rule = cause instanceof RuleFailureException failure
-                ? failure.ruleId()
-                : cause instanceof RuleStuckException stuck ? stuck.ruleId() : "";
-        end(draft -> new Answer.Failed(draft.offers(), cause, rule));
+        end(draft -> new Answer.Failed(draft.offers(), cause, ruleOf(cause)));
     }
 
     void stopped() {
         end(draft -> new Answer.Stopped(draft.offers()));
     }
 
-    private void end(java.util.function.Function<Draft, Answer> answer) {
+    private void end(Function<Draft, Answer> answer) {
         board.change(draft -> {
             draft.answer = answer.apply(draft);
             draft.picks = draft.picks.settled(draft.offers());
@@ -147,14 +147,14 @@ final class Answering implements PlanningDesk.Listener {
         settled.run();
     }
 
-    /** The wishes of now cannot even be asked. */
-    void refuse(Draft draft, Throwable cause) {
-        draft.answer = new Answer.Failed(draft.offers(), cause, "");
+    /** A question beside the planning failed, or what is wished cannot be asked at all. */
+    @Override
+    public void refused(Throwable cause) {
+        board.change(draft -> draft.answer = new Answer.Failed(draft.offers(), cause, ruleOf(cause)));
     }
 
-    static Optional<Plan> planOf(Draft draft, int offer) {
-        return offer >= 0 && offer < draft.offers().size()
-                ? Optional.of(draft.offers().get(offer).plan())
-                : Optional.empty();
+    private static String ruleOf(Throwable cause) {
+        if (cause instanceof RuleFailureException failure) return failure.ruleId();
+        return cause instanceof RuleStuckException stuck ? stuck.ruleId() : "";
     }
 }

@@ -25,4 +25,9 @@ public record Insight(
         choices = List.copyOf(choices);
         locks = List.copyOf(locks);
     }
+
+    /** The same place with other locks; what the choices cost is then of before. */
+    Insight under(List<Lock> all) {
+        return new Insight(selection, here, explanation, choices, Locks.at(all, selection.spot()));
+    }
 }

@@ -8,15 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import org.mantice.app.files.PlanFiles;
-import org.mantice.app.files.Profiles;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.Strip;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
-import org.mantice.performance.TuneException;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
@@ -24,7 +21,6 @@ import org.mantice.player.Player;
 import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
 import org.mantice.rule.Leaning;
-import org.mantice.rule.RuleSet;
 
 /**
  * The planner without a window: holds the one state and changes it. Used by one thread; slow work goes to the {@link
@@ -38,10 +34,9 @@ public final class PlannerModel {
 
     private final Packs packs;
     private final Board board;
-    private final PlanningDesk desk;
-    private final Answering answering;
-    private final Undoing undoing;
+    private final Deciding deciding;
     private final Looking looking;
+    private final Questions questions;
 
     public PlannerModel(Packs packs, Background background, Setup setup) {
         this(packs, background, setup, USUAL_PATIENCE);
@@ -54,10 +49,11 @@ public final class PlannerModel {
     public PlannerModel(Packs packs, Background background, Setup setup, int patienceSeconds) {
         this.packs = packs;
         this.board = new Board(setup);
-        this.undoing = new Undoing(board);
-        this.answering = new Answering(board, this::settled);
-        this.desk = new PlanningDesk(packs, background, patienceSeconds, answering);
+        Answering answering = new Answering(board, this::settled);
+        PlanningDesk desk = new PlanningDesk(packs, background, patienceSeconds, answering);
+        this.deciding = new Deciding(packs, board, desk, answering);
         this.looking = new Looking(board, desk);
+        this.questions = new Questions(packs, board, desk);
     }
 
     private void settled() {
@@ -86,29 +82,7 @@ public final class PlannerModel {
      * it; only how many plans to find stays.
      */
     public void open(OpenTune tune) {
-        Setup before = state().setup();
-        Wishes wishes =
-                state().tune().isEmpty() ? before.wishes() : Wishes.NONE.withPlans(before.wishes().plans());
-        begin(tune, new Setup(before.accordion(), before.player(), wishes, List.of()), Set.of());
-        plan(List.of(), Optional.empty());
-    }
-
-    private void begin(OpenTune tune, Setup setup, Set<String> leftOut) {
-        desk.stopSearch();
-        board.change(draft -> {
-            draft.tune = Optional.of(tune);
-            draft.setup = setup;
-            draft.answer = new Answer.Working(List.of(), 0, setup.wishes().plans());
-            draft.performance = Optional.empty();
-            draft.selection = Optional.empty();
-            draft.insight = Optional.empty();
-            draft.reading = new Reading.AsWritten();
-            draft.leftOut = leftOut;
-            draft.picks = Picks.NONE;
-            draft.made = Optional.empty();
-            draft.pick();
-            undoing.forget(draft);
-        });
+        deciding.open(tune);
     }
 
     /**
@@ -116,39 +90,23 @@ public final class PlannerModel {
      * does not fit the tune, or a rule that it was made with is not here, the answer is a failure.
      */
     public void reopen(OpenTune tune, PlanDocument saved) {
-        Wishes wishes = Wishes.NONE.withPlans(state().setup().wishes().plans());
-        try {
-            if (!tune.read().fingerprint().equals(saved.tune().sha256()))
-                throw new IllegalArgumentException("the tune " + tune.fileName()
-                        + " is not as it was when it was planned: its fingerprint differs");
-            Setup setup = new Setup(
-                    saved.accordion(),
-                    saved.player(),
-                    SavedPlan.wishes(tune.read().tune(), saved.settings(), wishes.plans()),
-                    saved.locks());
-            begin(tune, setup, desk.rules().missingIn(Profiles.rulesOf(saved, packs)));
-        } catch (TuneException | IllegalArgumentException e) {
-            begin(tune, new Setup(saved.accordion(), saved.player(), wishes, saved.locks()), Set.of());
-            answering.failed(e);
-            return;
-        }
-        plan(List.of(), Optional.of(saved.plan()));
+        deciding.reopen(tune, saved);
     }
 
     public void setAccordion(Accordion accordion) {
         Setup s = state().setup();
-        decide("model.did.accordion", new Setup(accordion, s.player(), s.wishes(), s.locks()));
+        deciding.decide("model.did.accordion", new Setup(accordion, s.player(), s.wishes(), s.locks()));
     }
 
     /** The player with the weights of the profile. */
     public void setPlayer(Player player) {
         Setup s = state().setup();
-        decide("model.did.player", new Setup(s.accordion(), player, s.wishes(), s.locks()));
+        deciding.decide("model.did.player", new Setup(s.accordion(), player, s.wishes(), s.locks()));
     }
 
     public void setWishes(Wishes wishes) {
         Setup s = state().setup();
-        decide("model.did.wishes", new Setup(s.accordion(), s.player(), wishes, s.locks()));
+        deciding.decide("model.did.wishes", new Setup(s.accordion(), s.player(), wishes, s.locks()));
     }
 
     /** Adds a lock, in place of one on the same decision. */
@@ -165,7 +123,7 @@ public final class PlannerModel {
 
     private void setLocks(String key, List<Lock> locks) {
         Setup s = state().setup();
-        decide(key, new Setup(s.accordion(), s.player(), s.wishes(), locks));
+        deciding.decide(key, new Setup(s.accordion(), s.player(), s.wishes(), locks));
     }
 
     public void free(Lock lock) {
@@ -225,76 +183,21 @@ public final class PlannerModel {
         Player p = s.player();
         Player player = new Player(
                 p.id(), p.name(), p.handSpanTenths(), p.bassMethod(), p.jumps(), p.mayTurnInHeldNote(), taste);
-        decide(key, gesture, new Setup(s.accordion(), player, s.wishes(), s.locks()), board.inside().leftOut());
-    }
-
-    private void decide(String key, Setup setup) {
-        decide(key, "", setup, board.inside().leftOut());
-    }
-
-    private void decide(String key, String gesture, Setup setup, Set<String> leftOut) {
-        PlannerState before = state();
-        if (setup.equals(before.setup()) && leftOut.equals(board.inside().leftOut())) return;
-        if (before.tune().isEmpty()) {
-            board.change(draft -> draft.setup = setup);
-            return;
-        }
-        undoing.decide(key, gesture);
-        board.change(draft -> {
-            draft.setup = setup;
-            draft.leftOut = leftOut;
-            undoing.decided(draft);
-        });
-        plan(Touched.layers(before.setup(), setup, desk.rules()), Optional.empty());
-    }
-
-    /** @param touched the layers that a change touches, if it touches weights and locks alone */
-    private void plan(List<RuleSet> touched, Optional<Plan> saved) {
-        PlannerState state = state();
-        if (state.tune().isEmpty()) return;
-        OpenTune tune = state.tune().get();
-        Optional<Made> before = board.inside().made();
-        Made made;
-        try {
-            made = new Made(
-                    tune,
-                    state.setup(),
-                    Basis.of(tune.read().tune(), state.setup(), board.inside().leftOut()));
-        } catch (TuneException | IllegalArgumentException e) {
-            desk.stopSearch();
-            answering.failed(e);
-            return;
-        }
-        boolean sameBasis = before.filter(one -> one.basis().equals(made.basis())).isPresent();
-        Optional<Plan> retouch =
-                sameBasis && !touched.isEmpty() ? state.chosenOffer().map(Offer::plan) : Optional.empty();
-        board.change(draft -> answering.begin(draft, made));
-        desk.search(new Order(
-                made.basis(),
-                state.setup().player().taste(),
-                state.setup().locks(),
-                state.setup().wishes().plans(),
-                retouch,
-                touched,
-                saved));
+        deciding.decide(key, gesture, new Setup(s.accordion(), player, s.wishes(), s.locks()));
     }
 
     /** Stops the planning; what was found stays. */
     public void stop() {
-        if (!state().isWorking()) return;
-        desk.stopSearch();
-        answering.stopped();
+        deciding.stop();
     }
 
     public void planAgain() {
-        plan(List.of(), Optional.empty());
+        deciding.planAgain();
     }
 
     /** Goes on without a rule that failed. */
     public void planWithout(String ruleId) {
-        Set<String> leftOut = new HashSet<>(board.inside().leftOut());
-        leftOut.add(ruleId);
-        decide("model.did.without", "", state().setup(), leftOut);
+        deciding.without(ruleId);
     }
 
     /** Shows these offers side by side; one to four. */
@@ -320,12 +223,7 @@ public final class PlannerModel {
     public void choose(int offer) {
         Plan plan = offer(offer).plan();
         if (offer == state().chosen()) return;
-        undoing.decide("model.did.choose", "");
-        board.change(draft -> {
-            draft.chosen = offer;
-            draft.picks = draft.picks.choosing(plan);
-            undoing.decided(draft);
-        });
+        deciding.choose(offer, plan);
     }
 
     public void select(Optional<Selection> selection) {
@@ -357,56 +255,30 @@ public final class PlannerModel {
     }
 
     public void undo() {
-        turned(undoing.undo());
+        if (deciding.undo()) looking.inquire();
     }
 
     public void redo() {
-        turned(undoing.redo());
-    }
-
-    private void turned(boolean planAnew) {
-        if (planAnew) planAgain();
-        else {
-            if (!state().isWorking()) desk.stopSearch();
-            looking.inquire();
-        }
+        if (deciding.redo()) looking.inquire();
     }
 
     /** Tells that the present decisions are on disk. */
     public void saved() {
-        board.change(undoing::saved);
+        deciding.saved();
     }
 
     /** The whole tree of an offer, in the background. */
     public void explain(int offer, Consumer<Explanation> explained) {
-        Plan plan = offer(offer).plan();
-        Taste taste = state().setup().player().taste();
-        made().ifPresent(made -> desk.ask(made.basis(), planning -> planning.explain(plan, taste), explained));
+        questions.explain(offer(offer).plan(), explained);
     }
 
     /** The tree of one offer minus that of another, in the background. */
     public void explainDifference(int offer, int against, Consumer<Explanation> explained) {
-        Plan plan = offer(offer).plan();
-        Plan other = offer(against).plan();
-        Taste taste = state().setup().player().taste();
-        made().ifPresent(made -> desk.ask(
-                made.basis(),
-                planning -> planning.explain(plan, taste).minus(planning.explain(other, taste)),
-                explained));
-    }
-
-    private Optional<Made> made() {
-        return board.inside().made();
+        questions.explainDifference(offer(offer).plan(), offer(against).plan(), explained);
     }
 
     /** The chosen plan as a file, byte for byte as the command line writes it; in the background. */
     public void planFile(Consumer<PlanFile> file) {
-        Optional<Plan> chosen = state().chosenOffer().map(Offer::plan);
-        if (chosen.isEmpty() || made().isEmpty()) return;
-        Made made = made().get();
-        OpenTune tune = made.tune();
-        PlanFiles files = new PlanFiles(tune.fileName(), tune.read(), tune.part(), packs);
-        Setup setup = made.setup();
-        desk.ask(made.basis(), planning -> files.of(planning, chosen.get(), setup.player(), setup.locks()), file);
+        state().chosenOffer().ifPresent(chosen -> questions.file(chosen.plan(), file));
     }
 }

@@ -23,6 +23,9 @@ final class PlanningDesk {
         void report(Report report);
 
         void failed(Throwable cause);
+
+        /** A question beside the search failed. */
+        void refused(Throwable cause);
     }
 
     /** A planning that is prepared when it is first needed, in the background, and only used there. */
@@ -97,7 +100,8 @@ final class PlanningDesk {
                 order.basis(),
                 (planning, reports, cancelled) -> new PlanningWork(planning, order, reports, cancelled).run(),
                 listener::report,
-                listener::report);
+                listener::report,
+                listener::failed);
     }
 
     void stopSearch() {
@@ -109,7 +113,7 @@ final class PlanningDesk {
     <R> Background.Running ask(
             Basis basis, Function<Planning, R> answer, Consumer<R> done) {
         Ticket ticket = new Ticket();
-        this.<R, R>start(ticket, basis, (planning, news, cancelled) -> answer.apply(planning), news -> {}, done);
+        this.<R, R>start(ticket, basis, (planning, news, cancelled) -> answer.apply(planning), news -> {}, done, listener::refused);
         return ticket;
     }
 
@@ -117,7 +121,13 @@ final class PlanningDesk {
         R run(Planning planning, Consumer<I> interim, BooleanSupplier cancelled);
     }
 
-    private <I, R> void start(Ticket ticket, Basis basis, Work<I, R> work, Consumer<I> interim, Consumer<R> done) {
+    private <I, R> void start(
+            Ticket ticket,
+            Basis basis,
+            Work<I, R> work,
+            Consumer<I> interim,
+            Consumer<R> done,
+            Consumer<Throwable> failed) {
         Kept planning = kept(basis);
         ticket.running = background.<I, R>start(
                 (news, cancelled) -> {
@@ -130,7 +140,7 @@ final class PlanningDesk {
                 },
                 news -> ticket.ifWanted(() -> interim.accept(news)),
                 result -> ticket.last(() -> done.accept(result)),
-                cause -> ticket.last(() -> listener.failed(cause)));
+                cause -> ticket.last(() -> failed.accept(cause)));
     }
 
     /** Work under way; what comes back after it was cancelled is dropped here too. */

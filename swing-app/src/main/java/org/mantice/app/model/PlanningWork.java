@@ -35,9 +35,8 @@ final class PlanningWork {
     Report run() {
         reports.accept(new Report.Prepared(performance));
         order.saved().ifPresent(plan -> reports.accept(new Report.Reopened(rated(planning.rescore(plan)))));
-        order.retouch()
-                .flatMap(this::retouched)
-                .ifPresent(plan -> reports.accept(new Report.Retouched(rated(plan))));
+        order.retouch().ifPresent(before -> retouched(before)
+                .ifPresent(after -> reports.accept(new Report.Retouched(before, rated(after)))));
         Alternatives answer = planning.alternatives(
                 order.taste(),
                 order.locks(),

@@ -17,8 +17,8 @@ sealed interface Report {
     /** The saved plan at today's prices. */
     record Reopened(Rated saved) implements Report {}
 
-    /** The chosen plan with the touched layers changed. */
-    record Retouched(Rated plan) implements Report {}
+    /** A plan with the touched layers changed. */
+    record Retouched(Plan before, Rated after) implements Report {}
 
     record Found(Rated plan) implements Report {}
 
