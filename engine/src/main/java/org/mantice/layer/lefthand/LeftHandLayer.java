@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.BassButton;
 import org.mantice.layer.Choice;
@@ -20,6 +22,7 @@ import org.mantice.performance.Performance;
 import org.mantice.plan.Decision;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.LeftHandPlan;
+import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.Sentence;
 import org.mantice.plan.VariationPlan;
@@ -183,30 +186,57 @@ public final class LeftHandLayer implements Layer<LeftHandPlan> {
         return new LeftHandPlan(writer.plan(states).events(), ledger.costs(), ledger.concessions());
     }
 
-    /** The sets of buttons at a press; empty where the left hand does not press at that place in that pass. */
+    /**
+     * The sets of buttons at a press; empty where the left hand does not press at that place in that pass. Where it does
+     * so several times, each set is meant for every time.
+     */
     @Override
     public List<Choice> choicesAt(Question question, int pass, WrittenPlace place) {
         LeftHandLocks locks = new LeftHandLocks(score, lattices.of(question.taste()), question.locks());
         List<Choice> choices = new ArrayList<>();
         if (empty() || locks.contradiction().isPresent()) return choices;
+        List<Integer> stages = score.at(place).stream()
+                .filter(stage -> score.stages.get(stage).beat().pass() == pass)
+                .toList();
+        if (stages.isEmpty()) return choices;
         ShortestPaths paths = paths(question, locks);
         long best = paths.best().orElseThrow().cost();
-        BestThrough through = BestThrough.of(paths, question.cancelled());
-        for (int stage : score.at(place)) {
-            StateSpace space = score.stages.get(stage).space();
-            if (score.stages.get(stage).beat().pass() != pass) continue;
-            Map<List<BassButton>, Long> cheapest = new LinkedHashMap<>();
-            for (int state = 0; state < space.size(); state++) {
-                Optional<Score> cost = through.state(stage, state);
-                if (cost.isPresent())
-                    cheapest.merge(space.moment(state).buttons(), cost.get().cost(), Math::min);
-            }
-            cheapest.forEach((buttons, cost) -> choices.add(new Choice(
-                    new Decision(Decision.Kind.BUTTONS, pass, place, 0, LeftHandPlan.name(buttons)),
-                    Math.subtractExact(cost, best))));
-        }
+        Map<List<BassButton>, Long> cheapest =
+                stages.size() == 1 ? cheapest(question, paths, stages.get(0)) : cheapest(question, pass, place, stages);
+        cheapest.forEach((buttons, cost) -> choices.add(new Choice(
+                new Decision(Decision.Kind.BUTTONS, pass, place, 0, LeftHandPlan.name(buttons)),
+                Math.subtractExact(cost, best))));
         choices.sort(Comparator.comparingLong(Choice::extraCost));
         return List.copyOf(choices);
+    }
+
+    private Map<List<BassButton>, Long> cheapest(Question question, ShortestPaths paths, int stage) {
+        BestThrough through = BestThrough.of(paths, question.cancelled());
+        StateSpace space = score.stages.get(stage).space();
+        Map<List<BassButton>, Long> cheapest = new LinkedHashMap<>();
+        for (int state = 0; state < space.size(); state++) {
+            Optional<Score> cost = through.state(stage, state);
+            if (cost.isPresent())
+                cheapest.merge(space.moment(state).buttons(), cost.get().cost(), Math::min);
+        }
+        return cheapest;
+    }
+
+    /** One search for each set of buttons: what is cheapest at each press alone need not be so together. */
+    private Map<List<BassButton>, Long> cheapest(
+            Question question, int pass, WrittenPlace place, List<Integer> stages) {
+        Map<List<BassButton>, Long> cheapest = new LinkedHashMap<>();
+        StateSpace space = score.stages.get(stages.get(0)).space();
+        for (int state = 0; state < space.size(); state++) {
+            List<BassButton> buttons = space.moment(state).buttons();
+            if (cheapest.containsKey(buttons)) continue;
+            List<Lock> locks = new ArrayList<>(question.locks());
+            locks.add(new Lock.Buttons(OptionalInt.of(pass), place, Set.copyOf(buttons)));
+            paths(question, new LeftHandLocks(score, lattices.of(question.taste()), locks))
+                    .best()
+                    .ifPresent(path -> cheapest.put(buttons, path.cost()));
+        }
+        return cheapest;
     }
 
     @Override

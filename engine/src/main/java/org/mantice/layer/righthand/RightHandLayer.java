@@ -120,15 +120,17 @@ public final class RightHandLayer implements Layer<RightHandPlan> {
         return new DifferentPath.Requirement(new HandDifference(lattice.orElseThrow(), plan), decisions);
     }
 
+    /** Where the place is played several times in the pass, each choice is meant for every time. */
     @Override
     public List<Choice> choicesAt(Question question, int pass, WrittenPlace place) {
         if (lattice.isEmpty()) return List.of();
         ShortestPaths paths = paths(question, FingerLocks.of(question.locks()));
         Optional<Path> best = paths.best();
         if (best.isEmpty()) return List.of();
-        BestThrough through = BestThrough.of(paths, question.cancelled());
-        HandChoices choices = new HandChoices(lattice.orElseThrow(), through, best.get());
-        for (int stage : fingerLocks().stages(OptionalInt.of(pass), place)) choices.add(stage, pass, place);
+        HandChoices choices = new HandChoices(lattice.orElseThrow(), best.get(), pass, place);
+        List<Integer> stages = fingerLocks().stages(OptionalInt.of(pass), place);
+        if (stages.size() == 1) choices.add(stages.get(0), BestThrough.of(paths, question.cancelled()));
+        else choices.add(stages, paths, question.cancelled());
         return choices.bestFirst();
     }
 
