@@ -64,10 +64,7 @@ final class AirObstacles {
         long needed = (air * tempo + ground.full() - 1) / ground.full();
         if (needed > tempo)
             remedies.add(Sentence.of(
-                    "play-faster-than",
-                    "Play at {0} beats a minute or faster; now {1}.",
-                    beats(needed),
-                    beats(tempo)));
+                    "play-faster-than", "Play at {0} beats a minute or faster; now {1}.", beats(needed), beats(tempo)));
         int pass = ground.place(place).pass();
         fewestReeds().ifPresent(register -> {
             if (!register.id().equals(ground.variation.pass(pass).switchId()))

@@ -45,8 +45,7 @@ final class LeftHandScore {
                     List.of(),
                     tables,
                     moveTime,
-                    List.of(Sentence.of(
-                            "no-bass-side", "The left hand is silent: the instrument has no bass side.")));
+                    List.of(Sentence.of("no-bass-side", "The left hand is silent: the instrument has no bass side.")));
         List<Beat> beats = performance.bass().isEmpty() ? PatternBeats.of(performance) : StaffBeats.of(performance);
         if (beats.isEmpty())
             return new LeftHandScore(
@@ -55,8 +54,7 @@ final class LeftHandScore {
                     tables,
                     moveTime,
                     List.of(Sentence.of(
-                            "no-chords-written",
-                            "The left hand is silent: no chords and no bass are written.")));
+                            "no-chords-written", "The left hand is silent: no chords and no bass are written.")));
         Spaces spaces = new Spaces(accordion, player);
         List<Stage> stages = new ArrayList<>();
         List<String> silent = new ArrayList<>();

@@ -46,9 +46,7 @@ final class FingerLocks {
                 .findFirst()
                 .map(lock -> Obstacle.of(
                         Sentence.of(
-                                "lock-without-note",
-                                "There is no such note to lock: {0}.",
-                                lock.words(music::words)),
+                                "lock-without-note", "There is no such note to lock: {0}.", lock.words(music::words)),
                         List.of(Sentence.of("free-this-lock", "Free this lock."))));
     }
 

@@ -131,9 +131,7 @@ public final class VariationLayer implements Layer<VariationPlan> {
                 "locks-contradict",
                 core.size() == 1
                         ? Sentence.of(
-                                "accordion-cannot-meet-lock",
-                                "This lock cannot be met on this accordion: {0}.",
-                                locks)
+                                "accordion-cannot-meet-lock", "This lock cannot be met on this accordion: {0}.", locks)
                         : Sentence.of("locks-contradict", "These locks contradict each other: {0}.", locks),
                 List.of(Sentence.of("free-one-lock", "Free one of them."))));
     }

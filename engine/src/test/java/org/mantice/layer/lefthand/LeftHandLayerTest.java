@@ -329,9 +329,13 @@ class LeftHandLayerTest {
         LeftHandLayer bare = layer(inFour(1, "%|%"), 72);
 
         assertThat(best(none).events()).isEmpty();
-        assertThat(none.remarks()).extracting(Sentence::english).containsExactly("The left hand is silent: the instrument has no bass side.");
+        assertThat(none.remarks())
+                .extracting(Sentence::english)
+                .containsExactly("The left hand is silent: the instrument has no bass side.");
         assertThat(best(bare).events()).isEmpty();
-        assertThat(bare.remarks()).extracting(Sentence::english).containsExactly("The left hand is silent: no chords and no bass are written.");
+        assertThat(bare.remarks())
+                .extracting(Sentence::english)
+                .containsExactly("The left hand is silent: no chords and no bass are written.");
         assertThat(bare.explain(best(bare), Taste.PLAIN).cost()).isZero();
         assertThat(bare.choicesAt(ask(), 1, at(0, 0))).isEmpty();
     }

@@ -185,7 +185,8 @@ class VariationLayerTest {
                 .satisfies(obstacle -> {
                     assertThat(obstacle.code()).isEqualTo("note-off-keyboard");
                     assertThat(obstacle.message()).contains("C4");
-                    assertThat(obstacle.remedies()).anyMatch(remedy -> remedy.english().contains("spans 15 keys"));
+                    assertThat(obstacle.remedies())
+                            .anyMatch(remedy -> remedy.english().contains("spans 15 keys"));
                 });
         Outcome<VariationPlan> wider = layer(1, 62, 77, CLARINET).best(Question.best(Taste.PLAIN));
         assertThat(((Outcome.Impossible<VariationPlan>) wider)

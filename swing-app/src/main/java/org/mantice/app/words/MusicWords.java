@@ -51,8 +51,7 @@ public final class MusicWords {
 
     /** As "pass 1, measure 3, beat 2". @param measure index of the played measure */
     public String place(Performance performance, int measure, WrittenPlace place) {
-        return engine.place(Places.words(
-                performance, performance.measures().get(measure), place));
+        return engine.place(Places.words(performance, performance.measures().get(measure), place));
     }
 
     /** As "measure 3, beat 2", whatever the pass. */
@@ -114,9 +113,7 @@ public final class MusicWords {
     }
 
     public String buttons(Collection<BassButton> buttons) {
-        return buttons.stream()
-                .map(button -> engine.buttons(button.toString()))
-                .collect(Collectors.joining(" + "));
+        return buttons.stream().map(button -> engine.buttons(button.toString())).collect(Collectors.joining(" + "));
     }
 
     public String note(NoteName note) {
@@ -131,8 +128,7 @@ public final class MusicWords {
     /** Pitch classes, as "G, B". */
     public String tones(Collection<Integer> pitchClasses) {
         return pitchClasses.stream()
-                .map(pitchClass -> EngineWords.signs(HandPlaces.name(pitchClass)
-                        .replaceAll("-?\\d", "")))
+                .map(pitchClass -> EngineWords.signs(HandPlaces.name(pitchClass).replaceAll("-?\\d", "")))
                 .collect(Collectors.joining(", "));
     }
 
@@ -144,8 +140,7 @@ public final class MusicWords {
                     : words.text("music.sharps", key.fifths());
         String tonic = note(key.tonic());
         boolean small = key.mode() == Mode.MINOR && words.locale().equals(Locale.GERMAN);
-        return words.text(
-                "music.key", small ? tonic.toLowerCase(Locale.ROOT) : tonic, words.of("music", key.mode()));
+        return words.text("music.key", small ? tonic.toLowerCase(Locale.ROOT) : tonic, words.of("music", key.mode()));
     }
 
     public String loudness(Loudness loudness) {
@@ -193,13 +188,14 @@ public final class MusicWords {
         if (lock instanceof Lock.Register register) what = register(register.switchId(), accordion);
         else if (lock instanceof Lock.Octave octave) what = octave(octave.octave());
         else {
-            String english = lock.words(place -> Places.words(performance.tune(), place))
-                    .replaceAll(" in pass \\d+$", "");
+            String english =
+                    lock.words(place -> Places.words(performance.tune(), place)).replaceAll(" in pass \\d+$", "");
             what = engine.lock(english).orElse(english);
         }
         return lock.pass().isEmpty()
                 ? words.text("music.lock.every-pass", what)
-                : words.text("music.lock.in-pass", what, String.valueOf(lock.pass().getAsInt()));
+                : words.text(
+                        "music.lock.in-pass", what, String.valueOf(lock.pass().getAsInt()));
     }
 
     public String obstacle(Obstacle obstacle) {

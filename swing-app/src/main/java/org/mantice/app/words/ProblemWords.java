@@ -26,8 +26,7 @@ final class ProblemWords {
     }
 
     String trouble(Throwable cause) {
-        if (cause instanceof ManticeException ours)
-            return words.text("problems.at", place(ours), sentence(ours));
+        if (cause instanceof ManticeException ours) return words.text("problems.at", place(ours), sentence(ours));
         if (cause instanceof RuleFailureException failure)
             return words.text("problems.rule", failure.ruleId(), engine.place(failure.place()), detail(failure));
         if (cause instanceof OutOfMemoryError) return words.text("problems.memory");
@@ -42,7 +41,8 @@ final class ProblemWords {
 
     private String detail(RuleFailureException failure) {
         String message = String.valueOf(failure.getMessage());
-        return engine.said(message.substring(message.indexOf(failure.place()) + failure.place().length() + ": ".length()));
+        return engine.said(message.substring(
+                message.indexOf(failure.place()) + failure.place().length() + ": ".length()));
     }
 
     private String sentence(ManticeException ours) {
@@ -58,7 +58,10 @@ final class ProblemWords {
     private String place(ManticeException ours) {
         FilePlace place = ours.place();
         List<String> parts = new ArrayList<>();
-        parts.add(ours instanceof TuneException && place.file().equals("the tune") ? words.text("problems.no-title") : place.file());
+        parts.add(
+                ours instanceof TuneException && place.file().equals("the tune")
+                        ? words.text("problems.no-title")
+                        : place.file());
         place.measure().ifPresent(number -> parts.add(words.text("problems.measure", number)));
         if (place.line().isPresent())
             parts.add(words.text("problems.line", String.valueOf(place.line().getAsInt())));
@@ -95,7 +98,8 @@ final class ProblemWords {
 
     private String measures(List<String> numbers) {
         String list = String.join(", ", numbers.subList(0, Math.min(MOST_MEASURES, numbers.size())));
-        String some = numbers.size() == 1 ? words.text("problems.measure", list) : words.text("problems.measures", list);
+        String some =
+                numbers.size() == 1 ? words.text("problems.measure", list) : words.text("problems.measures", list);
         return numbers.size() > MOST_MEASURES
                 ? words.text("problems.more", some, numbers.size() - MOST_MEASURES)
                 : some;

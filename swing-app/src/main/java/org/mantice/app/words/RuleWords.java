@@ -67,7 +67,8 @@ public final class RuleWords {
 
     public String fact(String ruleId, Fact fact) {
         String pattern = text(ruleId, fact.key(), fact.key() + " " + fact.arguments());
-        return new MessageFormat(pattern, Locale.ROOT).format(fact.arguments().stream().map(argument).toArray());
+        return new MessageFormat(pattern, Locale.ROOT)
+                .format(fact.arguments().stream().map(argument).toArray());
     }
 
     private String text(String id, String key, String otherwise) {

@@ -69,7 +69,9 @@ class BundlesTest {
                     .map(use -> use.getKey() + "=   (used in " + use.getValue() + ")")
                     .collect(joining("\n"));
 
-            assertThat(missing).as("lines to add to %s%s.properties", bundle, language).isEmpty();
+            assertThat(missing)
+                    .as("lines to add to %s%s.properties", bundle, language)
+                    .isEmpty();
         }
     }
 
@@ -138,7 +140,9 @@ class BundlesTest {
                 String text = texts.getProperty(key);
                 String where = key + " in " + file(bundle, language).getFileName();
                 if (arguments(text).isEmpty())
-                    assertThat(text).as("%s has no arguments: single apostrophes", where).doesNotContain("''");
+                    assertThat(text)
+                            .as("%s has no arguments: single apostrophes", where)
+                            .doesNotContain("''");
                 else {
                     assertThat(text.replace("''", ""))
                             .as("%s has arguments: doubled apostrophes", where)

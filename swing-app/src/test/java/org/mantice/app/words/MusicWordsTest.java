@@ -11,8 +11,8 @@ import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.BassRow;
-import org.mantice.instrument.RegisterSwitch;
 import org.mantice.instrument.ReedBank;
+import org.mantice.instrument.RegisterSwitch;
 import org.mantice.performance.Performance;
 import org.mantice.performance.Performer;
 import org.mantice.performance.SettingsBuilder;
@@ -71,7 +71,8 @@ class MusicWordsTest {
         assertThat(german.value(Decision.Kind.REGISTER, "bassoon", ACCORDION)).isEqualTo("Fagott");
         assertThat(german.value(Decision.Kind.REGISTER, "bassoon, octave 1", ACCORDION))
                 .isEqualTo("Fagott, eine Oktave höher");
-        assertThat(german.value(Decision.Kind.REGISTER, "bassoon, octave 0", ACCORDION)).isEqualTo("Fagott");
+        assertThat(german.value(Decision.Kind.REGISTER, "bassoon, octave 0", ACCORDION))
+                .isEqualTo("Fagott");
         assertThat(german.value(Decision.Kind.REGISTER, "not-here", ACCORDION)).isEqualTo("not-here");
     }
 

@@ -31,6 +31,7 @@ import org.mantice.instrument.BassButton;
 import org.mantice.instrument.BassRow;
 import org.mantice.instrument.Substitution;
 import org.mantice.layer.Places;
+import org.mantice.layer.Pricing;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
@@ -41,7 +42,6 @@ import org.mantice.reading.Skipped;
 import org.mantice.reading.SkippedWhat;
 import org.mantice.reading.TuneReadException;
 import org.mantice.reading.TuneReader;
-import org.mantice.layer.Pricing;
 import org.mantice.rule.PassChoice;
 import org.mantice.rule.Reasons;
 import org.mantice.rule.Rule;
@@ -70,9 +70,13 @@ class ProblemWordsTest {
     void everyReasonOfARefusedFileHasASentence() {
         for (Words texts : List.of(englishTexts, germanTexts)) {
             for (TuneReadException.Reason reason : TuneReadException.Reason.values())
-                assertThat(texts.has("problems.tune." + reason)).as("%s", reason).isTrue();
+                assertThat(texts.has("problems.tune." + reason))
+                        .as("%s", reason)
+                        .isTrue();
             for (JsonFileException.Reason reason : JsonFileException.Reason.values())
-                assertThat(texts.has("problems.json." + reason)).as("%s", reason).isTrue();
+                assertThat(texts.has("problems.json." + reason))
+                        .as("%s", reason)
+                        .isTrue();
         }
     }
 
@@ -102,10 +106,10 @@ class ProblemWordsTest {
 
         assertThat(sentences).hasSizeGreaterThan(30);
         assertThat(sentences.keySet()).isEqualTo(keysOf("problems.said."));
-        sentences.forEach((code, template) -> template.ifPresent(text -> assertThat(
-                        arguments(germanTexts.text("problems.said." + code)))
-                .as(code)
-                .isEqualTo(arguments(text))));
+        sentences.forEach((code, template) ->
+                template.ifPresent(text -> assertThat(arguments(germanTexts.text("problems.said." + code)))
+                        .as(code)
+                        .isEqualTo(arguments(text))));
     }
 
     @Test
@@ -126,8 +130,7 @@ class ProblemWordsTest {
 
         assertThat(english.skipped(trill)).isEqualTo("left out: trill-mark (2×; measures 3, 7)");
         assertThat(german.skipped(trill)).isEqualTo("weggelassen: trill-mark (2×; Takte 3, 7)");
-        assertThat(german.skipped(meter))
-                .isEqualTo("angenommen: Taktart 4/4, nach der Länge der meisten Takte");
+        assertThat(german.skipped(meter)).isEqualTo("angenommen: Taktart 4/4, nach der Länge der meisten Takte");
         assertThat(german.skipped(
                         new Skipped(SkippedWhat.ENDING_CHANGED, List.of("\"1\" had no end"), List.of("8"), 1)))
                 .isEqualTo("geändert: Klammer „1“ hatte kein Ende (Takt 8)");
@@ -166,7 +169,15 @@ class ProblemWordsTest {
     @Test
     void aRuleThatFailsIsNamedWithPlaceAndReason() {
         PassChoice step = new PassChoice(
-                1, 1, AccordionPresets.get("student-26-key-24-bass").treble().switches().get(0), 0, 60, 72);
+                1,
+                1,
+                AccordionPresets.get("student-26-key-24-bass")
+                        .treble()
+                        .switches()
+                        .get(0),
+                0,
+                60,
+                72);
 
         assertThat(german.trouble(catchThrowable(() -> Pricing.cost(rule(-5), step, "pass 1"))))
                 .isEqualTo("Die Regel „odd.rule“ ist bei Durchgang 1 gescheitert:"
@@ -209,8 +220,7 @@ class ProblemWordsTest {
     void aTuneThatDoesNotFitTheKeyboardIsSaidInGerman() {
         Obstacle obstacle = obstacleOn("fog-over-grebe-holm", "beginner-26-key-12-bass");
 
-        assertThat(german.obstacle(obstacle))
-                .startsWith("Töne ohne Taste auf diesem Akkordeon (B3 bis C6): G3, ");
+        assertThat(german.obstacle(obstacle)).startsWith("Töne ohne Taste auf diesem Akkordeon (B3 bis C6): G3, ");
         assertThat(german.remedies(obstacle))
                 .hasSameSizeAs(obstacle.remedies())
                 .last()
@@ -232,7 +242,9 @@ class ProblemWordsTest {
                 new Lock.Finger(OptionalInt.of(2), start, 1, 4));
         String joined = String.join(
                 " and ",
-                locks.stream().map(lock -> lock.words(place -> Places.words(tune, place))).toList());
+                locks.stream()
+                        .map(lock -> lock.words(place -> Places.words(tune, place)))
+                        .toList());
 
         Sentence sentence = Sentence.of("locks-contradict", "These locks contradict each other: {0}.", joined);
 
@@ -330,8 +342,8 @@ class ProblemWordsTest {
     }
 
     private static Set<String> keysOf(String beginning) {
-        return new TreeSet<>(java.util.ResourceBundle.getBundle("org.mantice.app.words.problems", Locale.GERMAN)
-                .keySet().stream()
+        return new TreeSet<>(
+                java.util.ResourceBundle.getBundle("org.mantice.app.words.problems", Locale.GERMAN).keySet().stream()
                         .filter(key -> key.startsWith(beginning))
                         .map(key -> key.substring(beginning.length()))
                         .toList());

@@ -16,8 +16,8 @@ import org.mantice.plugin.Packs;
 import org.mantice.rule.Fact;
 
 class RuleWordsTest {
-    private static final Path PLAN = Path.of(
-            System.getProperty("mantice.root", ".."), "examples/plans/lanterns-at-the-weir.plan.json");
+    private static final Path PLAN =
+            Path.of(System.getProperty("mantice.root", ".."), "examples/plans/lanterns-at-the-weir.plan.json");
 
     private final Packs packs = Packs.of(Optional.empty());
     private final RuleWords english = new RuleWords(packs.providers(), Locale.ENGLISH);

@@ -83,7 +83,8 @@ final class UsedKeys extends TreePathScanner<Void, Trees> {
                 && call.getArguments().get(0) instanceof LiteralTree bundle
                 && bundle.getValue() instanceof String name
                 && method.getIdentifier().contentEquals("of")
-                && isWords(method.getExpression(), trees)) constants(name, call.getArguments().get(1), trees);
+                && isWords(method.getExpression(), trees))
+            constants(name, call.getArguments().get(1), trees);
         if (call.getMethodSelect() instanceof MemberSelectTree method
                 && !call.getArguments().isEmpty()
                 && call.getArguments().get(0) instanceof LiteralTree key
