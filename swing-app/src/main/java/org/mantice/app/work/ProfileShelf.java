@@ -5,7 +5,6 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -15,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AccordionFile;
@@ -32,6 +32,7 @@ public final class ProfileShelf {
     private static final int LONGEST_ID = 64;
 
     private final AppFolder folder;
+    private final AtomicBoolean saidUnreadable = new AtomicBoolean();
 
     public ProfileShelf(AppFolder folder) {
         this.folder = folder;
@@ -180,12 +181,11 @@ public final class ProfileShelf {
 
     private List<Path> filesIn(Path profiles) {
         List<Path> files = new ArrayList<>();
+        if (!Files.isDirectory(profiles)) return files;
         try (DirectoryStream<Path> all = Files.newDirectoryStream(profiles, "*.json")) {
             all.forEach(file -> files.add(absolute(file)));
-        } catch (NoSuchFileException e) {
-            return files;
         } catch (IOException | DirectoryIteratorException e) {
-            folder.tell(Notice.of("work.profiles-unreadable", profiles));
+            if (saidUnreadable.compareAndSet(false, true)) folder.tell(Notice.of("work.profiles-unreadable", profiles));
         }
         files.sort(null);
         return files;

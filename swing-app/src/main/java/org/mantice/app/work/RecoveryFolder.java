@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -51,10 +49,9 @@ final class RecoveryFolder {
 
     private List<Path> files() {
         List<Path> files = new ArrayList<>();
+        if (!Files.isDirectory(folder.recovery())) return files;
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.recovery())) {
             all.forEach(files::add);
-        } catch (NoSuchFileException | NotDirectoryException e) {
-            return files;
         } catch (IOException | DirectoryIteratorException e) {
             folder.tell(Notice.of("work.recovery-unreadable", folder.recovery()));
         }
