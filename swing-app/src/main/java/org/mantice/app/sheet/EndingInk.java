@@ -29,7 +29,8 @@ final class EndingInk {
     }
 
     private double left(SheetSpans.Ending ending) {
-        return line.has(ending.fromCell()) ? line.of(ending.fromCell()).box().x() + INSET : line.left();
+        boolean insideLine = ending.fromCell() > line.first();
+        return insideLine ? line.of(ending.fromCell()).box().x() + INSET : line.left();
     }
 
     private double right(SheetSpans.Ending ending) {

@@ -19,7 +19,8 @@ final class GridSpacing {
     private static final double LAST_STRETCH = 1.1;
 
     private static final double MOST_STRETCH = 50;
-    private static final double SHEET_EDGE = 0.2;
+    /** What the last chord symbol of a line may reach over its barline. */
+    private static final double SHEET_EDGE = 0.4;
 
     private final SheetMeasures measures;
     private final double width;

@@ -71,8 +71,11 @@ final class LyricInk {
             ink.played(line.isPlayed(syllable.cell()));
             ink.outline(syllable.outline(), syllable.x(), base);
             if (syllable.lyric().endsWord()) continue;
-            double to = i + 1 < row.size() ? row.get(i + 1).x() : line.right();
-            double room = to - syllable.right();
+            if (i + 1 == row.size()) {
+                if (line.last() + 1 < line.sheet().count()) ink.outline(hyphen, syllable.right() + 0.4, base);
+                continue;
+            }
+            double room = row.get(i + 1).x() - syllable.right();
             if (room < LEAST_HYPHEN_ROOM) continue;
             ink.outline(hyphen, syllable.right() + (room - hyphen.advance()) / 2, base);
         }

@@ -43,7 +43,7 @@ final class NoteMarkInk {
         for (int i = 0; i < events.size(); i++) {
             if (events.get(i).source().isEmpty()) continue;
             EventMarks marks = events.get(i).source().get().marks();
-            if (marks.fermata() && events.get(i).last()) centred(Glyph.FERMATA_ABOVE, placed.x(i), true);
+            if (marks.fermata() && events.get(i).last()) centred(Glyph.FERMATA_ABOVE, events.get(i).wholeMeasure() ? placed.middle() : placed.x(i), true);
             if (marks.breathAfter() && events.get(i).last()) breath(i);
         }
         effects(events);

@@ -7,6 +7,9 @@ import java.util.List;
 final class SlurInk {
     private static final double GAP = 0.4;
     private static final double MOST_RISE = 4.5;
+    /** A head with its stem. */
+    private static final double REACH = Engraving.HALF_HEAD + 0.05;
+
     private static final int SAMPLES = 8;
 
     private final LineInk ink;
@@ -80,9 +83,7 @@ final class SlurInk {
     }
 
     private double edge(double x, boolean above) {
-        return above
-                ? ink.highest(x - 0.45, x + 0.45, 4) - GAP
-                : ink.lowest(x - 0.45, x + 0.45, 0) + GAP;
+        return above ? ink.highest(x - REACH, x + REACH, 4) - GAP : ink.lowest(x - REACH, x + REACH, 0) + GAP;
     }
 
     /** Raised until it passes everything between its ends. */

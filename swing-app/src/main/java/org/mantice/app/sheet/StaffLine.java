@@ -8,9 +8,12 @@ final class StaffLine {
     private final SheetMeasures sheet;
     private final List<PlacedMeasure> measures = new ArrayList<>();
     private final int first;
+    private final double width;
 
-    StaffLine(SheetMeasures sheet, MeasureGrid.Line line) {
+    /** @param width of the whole sheet */
+    StaffLine(SheetMeasures sheet, MeasureGrid.Line line, double width) {
         this.sheet = sheet;
+        this.width = width;
         this.first = line.boxes().get(0).index();
         for (MeasureGrid.Box box : line.boxes())
             measures.add(new PlacedMeasure(
@@ -26,6 +29,11 @@ final class StaffLine {
 
     List<PlacedMeasure> measures() {
         return measures;
+    }
+
+    /** Of the sheet; a last line may end before. */
+    double width() {
+        return width;
     }
 
     /** Index of the first cell. */

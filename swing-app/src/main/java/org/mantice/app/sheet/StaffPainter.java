@@ -22,7 +22,8 @@ final class StaffPainter {
         SheetSpans spans = new SheetSpans(sheet);
         Performance performance = content.performance();
         TempoText tempo = new TempoText(sheet, performance.settings(), performance.tune(), words);
-        for (MeasureGrid.Line line : grid.lines()) lines.add(lay(new StaffLine(sheet, line), spans, words, tempo));
+        for (MeasureGrid.Line line : grid.lines())
+            lines.add(lay(new StaffLine(sheet, line, grid.width()), spans, words, tempo));
     }
 
     /** From the staff outward: each kind of sign keeps clear of those before it. */

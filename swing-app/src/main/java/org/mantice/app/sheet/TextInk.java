@@ -106,13 +106,24 @@ final class TextInk {
         for (Mark mark : measure.marks()) {
             double x = x(cell, mark.offset());
             if (mark instanceof Mark.Rehearsal rehearsal)
-                items.add(new Item(Row.framed(rehearsal.text()), line.of(cell).box().x(), false, played));
-            else if (mark instanceof Mark.Words said && !said.text().isBlank())
                 items.add(new Item(
-                        Row.text(said.text().strip(), SheetFonts.Face.ITALIC, Engraving.WORDS_SIZE), x, false, played));
+                        Row.framed(rehearsal.text()),
+                        rehearsal.offset().isPositive() ? x : line.of(cell).box().x(),
+                        false,
+                        played));
+            else if (mark instanceof Mark.Words said && !said.text().isBlank())
+                items.add(new Item(said(said.text().strip()), x, false, played));
             else if (mark instanceof Mark.TempoChange change && !tempo.isAtStart(cell, change))
                 items.add(new Item(tempo.of(change), x, false, played));
         }
+    }
+
+    /** Words longer than the line are cut. */
+    private Row said(String text) {
+        Row row = Row.text(text, SheetFonts.Face.ITALIC, Engraving.WORDS_SIZE);
+        if (row.width() <= line.width() || text.length() < 4) return row;
+        int keep = (int) (text.length() * line.width() / row.width()) - 2;
+        return said(text.substring(0, Math.max(1, Math.min(keep, text.length() - 3))) + "\u2026");
     }
 
     private void jumps(int cell, List<Item> items) {
@@ -155,7 +166,7 @@ final class TextInk {
         double end = 0;
         for (Item item : items) {
             boolean touches = !cluster.isEmpty() && item.x() < end + BETWEEN;
-            boolean fits = end + BETWEEN + item.row().width() <= line.right() + 0.5;
+            boolean fits = end + BETWEEN + item.row().width() <= line.width();
             if (!cluster.isEmpty() && !(touches && fits)) {
                 place(cluster, cluster.get(0).left());
                 cluster.clear();
@@ -171,7 +182,7 @@ final class TextInk {
                         .mapToDouble(item -> item.row().width() + BETWEEN)
                         .sum()
                 - BETWEEN;
-        double x = Math.max(0, Math.min(from, line.right() - width));
+        double x = Math.max(0, Math.min(from, line.width() - width));
         double depth = cluster.stream().mapToDouble(item -> item.row().depth()).max().orElse(0);
         double base = ink.highest(x - BETWEEN / 2, x + width + BETWEEN / 2, ceiling) - GAP - depth;
         for (Item item : cluster) {

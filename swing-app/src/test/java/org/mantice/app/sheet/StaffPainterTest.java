@@ -13,10 +13,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.mantice.app.words.Words;
+import org.mantice.tune.Barlines;
+import org.mantice.tune.ChordKind;
+import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.Key;
+import org.mantice.tune.Measure;
 import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.Meter;
+import org.mantice.tune.NoteName;
 import org.mantice.tune.Pitch;
+import org.mantice.tune.PlacedChord;
 import org.mantice.tune.Step;
 
 /** Paints staves and looks at the ink. */
@@ -104,6 +110,39 @@ class StaffPainterTest {
 
         assertThat(line.colour(x, line.y(0.5))).isEqualTo(PaintedLine.FAINT);
         assertThat(PaintedLine.of(played, 0, 100, SPACE).colour(x, line.y(0.5))).isEqualTo(Color.BLACK);
+    }
+
+    @Test
+    void chordSymbolsStandHigherWhereAHighNoteIsUnderOneOfThem() {
+        PlacedChord first = new PlacedChord(Sheets.time(0, 1), ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.MAJOR));
+        PlacedChord third = new PlacedChord(Sheets.time(1, 2), first.symbol());
+
+        double away = painter(withHighThirdNote(first)).above(0);
+        double over = painter(withHighThirdNote(first, third)).above(0);
+
+        assertThat(over).isGreaterThan(away + 1.5);
+    }
+
+    private static StaffPainter painter(SheetContent content) {
+        return new StaffPainter(content, GridSpacing.of(content, 100), Words.of(Locale.ENGLISH));
+    }
+
+    private static SheetContent withHighThirdNote(PlacedChord... chords) {
+        List<MelodyEvent> events = new ArrayList<>();
+        for (int i = 0; i < 4; i++)
+            events.add(MelodyEvent.note(
+                    Sheets.time(i, 4), Sheets.time(1, 4), Pitch.of(Step.D, 0, i == 2 ? 6 : 5)));
+        return Sheets.bare(new Measure(
+                "1",
+                Sheets.time(1, 1),
+                Meter.of(4, 4),
+                Key.C_MAJOR,
+                false,
+                events,
+                List.of(chords),
+                List.of(),
+                List.of(),
+                Barlines.PLAIN));
     }
 
     @Test
