@@ -67,10 +67,11 @@ final class StaffPainter {
      * Paints a line of the grid.
      *
      * @param graphics with its origin at the sheet's left edge; left as it was
-     * @param top y of the staff's top line, in pixels
+     * @param wantedTop y of the staff's top line, in pixels; moved to the nearest dot of the device
      * @param space between two staff lines, in pixels
      */
-    void paint(Graphics2D graphics, int line, double top, double space, SheetColours colours) {
+    void paint(Graphics2D graphics, int line, double wantedTop, double space, SheetColours colours) {
+        double top = onDot(graphics.getTransform(), wantedTop);
         Object smooth = graphics.getRenderingHint(RenderingHints.KEY_ANTIALIASING);
         Object pure = graphics.getRenderingHint(RenderingHints.KEY_STROKE_CONTROL);
         AffineTransform before = graphics.getTransform();
@@ -88,6 +89,11 @@ final class StaffPainter {
         graphics.setColor(colour);
         if (smooth != null) graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, smooth);
         if (pure != null) graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, pure);
+    }
+
+    private static double onDot(AffineTransform device, double y) {
+        boolean upright = device.getShearX() == 0 && device.getShearY() == 0 && device.getScaleY() > 0;
+        return upright ? snap(y, device.getScaleY(), device.getTranslateY()) : y;
     }
 
     /** Straight lines fall on whole dots of the device, so that they are crisp and equally thick. */
