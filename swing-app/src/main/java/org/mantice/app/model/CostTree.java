@@ -12,12 +12,13 @@ import org.mantice.plan.Explanation;
 import org.mantice.rule.RuleSet;
 
 /**
- * What one plan pays more for than another, in words: layers, rules, places, at each level the largest sum first,
- * whether it is paid more or less.
+ * What a plan pays for, or pays more for than another, in words: layers, rules, places, at each level the largest sum
+ * first, whether it is paid more or less. What costs nothing is left out.
  *
- * @param cost micropoints, negative where the first plan pays less
+ * @param cost micropoints, negative where the first of two plans pays less
+ * @param about what the rule is about; empty for layers and places
  */
-public record CostTree(String text, long cost, List<CostTree> children) {
+public record CostTree(String text, long cost, String about, List<CostTree> children) {
     private static final Comparator<CostTree> LARGEST_FIRST =
             Comparator.<CostTree>comparingLong(tree -> -Math.abs(tree.cost)).thenComparing(tree -> -tree.cost);
 
@@ -25,12 +26,29 @@ public record CostTree(String text, long cost, List<CostTree> children) {
         children = List.copyOf(children);
     }
 
-    /** @param title of the whole */
-    public static CostTree of(Explanation difference, String title, RuleWords rules, Words words) {
-        return new Builder(rules, words).tree(difference, title, "");
+    /** Of one plan, or a part of it. @param title of the whole */
+    public static CostTree of(Explanation explanation, String title, RuleWords rules, Words words) {
+        return new Builder(rules, words, false).tree(explanation, title, "");
     }
 
-    private record Builder(RuleWords rules, Words words) {
+    /** Of one plan's tree minus another's. @param title of the whole */
+    public static CostTree ofDifference(Explanation difference, String title, RuleWords rules, Words words) {
+        return new Builder(rules, words, true).tree(difference, title, "");
+    }
+
+    /** One line a node, indented by depth, as plain text. */
+    public String lines() {
+        StringBuilder lines = new StringBuilder();
+        append(lines, "");
+        return lines.toString();
+    }
+
+    private void append(StringBuilder lines, String indent) {
+        lines.append(indent).append(text).append('\n');
+        for (CostTree child : children) child.append(lines, indent + "  ");
+    }
+
+    private record Builder(RuleWords rules, Words words, boolean signed) {
         CostTree tree(Explanation node, String title, String ruleId) {
             List<CostTree> children = node.children().stream()
                     .filter(child -> child.cost() != 0 || !child.children().isEmpty())
@@ -40,12 +58,15 @@ public record CostTree(String text, long cost, List<CostTree> children) {
                     .sorted(LARGEST_FIRST)
                     .toList();
             return new CostTree(
-                    words.text("differences.paid", signed(node.cost()), title), node.cost(), children);
+                    words.text("differences.paid", amount(node.cost()), title),
+                    node.cost(),
+                    node.place().isEmpty() ? rules.about(node.key()) : "",
+                    children);
         }
 
-        private String signed(long cost) {
+        private String amount(long cost) {
             String amount = new MusicWords(words).cost(Math.abs(cost));
-            return cost == 0 ? amount : cost > 0 ? "+" + amount : "−" + amount;
+            return !signed || cost == 0 ? amount : cost > 0 ? "+" + amount : "−" + amount;
         }
 
         private String title(String key) {

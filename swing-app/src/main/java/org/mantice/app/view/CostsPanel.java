@@ -1,17 +1,11 @@
 package org.mantice.app.view;
 
 import java.awt.BorderLayout;
-import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTree;
-import javax.swing.tree.DefaultMutableTreeNode;
-import javax.swing.tree.DefaultTreeCellRenderer;
-import javax.swing.tree.DefaultTreeModel;
-import javax.swing.tree.TreePath;
 import org.mantice.app.model.CostTree;
 import org.mantice.app.model.Offer;
 import org.mantice.app.model.PlannerModel;
@@ -27,7 +21,7 @@ final class CostsPanel extends JPanel {
     private final transient Words words;
     private final JComboBox<String> first = new JComboBox<>();
     private final JComboBox<String> second = new JComboBox<>();
-    private final JTree tree = new JTree(new DefaultMutableTreeNode());
+    private final CostTreeView tree;
     private transient List<Offer> offers = List.of();
     private transient List<Integer> compared = List.of();
     private boolean filling;
@@ -44,13 +38,7 @@ final class CostsPanel extends JPanel {
         question.add(labelled("differences.costs.than", second, "differences.costs.second"));
         question.add(second);
         add(question, BorderLayout.PAGE_START);
-        DefaultTreeCellRenderer plain = new DefaultTreeCellRenderer();
-        plain.setLeafIcon(null);
-        plain.setOpenIcon(null);
-        plain.setClosedIcon(null);
-        tree.setCellRenderer(plain);
-        tree.setVisibleRowCount(6);
-        tree.getAccessibleContext().setAccessibleName(words.text("differences.costs.tree"));
+        this.tree = new CostTreeView(words.text("differences.costs.tree"));
         add(new JScrollPane(tree));
         first.addActionListener(event -> ask());
         second.addActionListener(event -> ask());
@@ -105,24 +93,10 @@ final class CostsPanel extends JPanel {
     private void show(Explanation explained) {
         String title = words.text("differences.costs.root", first.getSelectedItem(), second.getSelectedItem());
         RuleWords rules = new RuleWords(model.packs().providers(), words.locale());
-        DefaultMutableTreeNode root = node(CostTree.of(explained, title, rules, words));
-        tree.setModel(new DefaultTreeModel(root));
-        for (DefaultMutableTreeNode layer : children(root)) tree.expandPath(new TreePath(layer.getPath()));
+        tree.show(CostTree.ofDifference(explained, title, rules, words), 2);
     }
 
     private void say(String text) {
-        tree.setModel(new DefaultTreeModel(new DefaultMutableTreeNode(text)));
-    }
-
-    private static DefaultMutableTreeNode node(CostTree costs) {
-        DefaultMutableTreeNode node = new DefaultMutableTreeNode(costs.text());
-        costs.children().forEach(child -> node.add(node(child)));
-        return node;
-    }
-
-    private static List<DefaultMutableTreeNode> children(DefaultMutableTreeNode node) {
-        List<DefaultMutableTreeNode> children = new ArrayList<>();
-        for (int i = 0; i < node.getChildCount(); i++) children.add((DefaultMutableTreeNode) node.getChildAt(i));
-        return children;
+        tree.say(text);
     }
 }

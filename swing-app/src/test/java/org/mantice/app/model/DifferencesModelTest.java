@@ -131,7 +131,7 @@ class DifferencesModelTest {
                         .explain(
                                 planned.offers().get(second).plan(),
                                 planned.planning().request().player().taste()));
-        return CostTree.of(
+        return CostTree.ofDifference(
                 difference,
                 "A",
                 new RuleWords(States.packs().providers(), ENGLISH.locale()),
