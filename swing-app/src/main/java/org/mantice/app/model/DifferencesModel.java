@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
@@ -63,7 +62,7 @@ public record DifferencesModel(
             rows.add(row(i, difference, state, words, music));
         }
         List<KindCount> kinds = kinds(state, words, music, hidden);
-        return new DifferencesModel(marks(state), kinds, rows, current, count(state, words, kinds));
+        return new DifferencesModel(marks(state), kinds, rows, current, count(state, words, rows.size()));
     }
 
     private static List<String> marks(PlannerState state) {
@@ -95,8 +94,11 @@ public record DifferencesModel(
 
     private static String value(
             Decision.Kind kind, Optional<String> value, PlannerState state, Words words, MusicWords music) {
+        // The kind says that it is a finger.
         if (value.isPresent())
-            return music.value(kind, value.get(), state.setup().accordion());
+            return kind == Decision.Kind.FINGER
+                    ? value.get()
+                    : music.value(kind, value.get(), state.setup().accordion());
         return kind == Decision.Kind.TURN
                 ? music.value(kind, "no turn", state.setup().accordion())
                 : words.text("differences.nothing");
@@ -115,13 +117,11 @@ public record DifferencesModel(
         return kinds;
     }
 
-    private static String count(PlannerState state, Words words, List<KindCount> kinds) {
+    private static String count(PlannerState state, Words words, int listed) {
         if (state.compared().isEmpty()) return words.text("differences.noPlans");
         if (state.compared().size() == 1) return words.text("differences.onePlan");
-        if (kinds.isEmpty()) return words.text("differences.none");
-        return words.text(
-                "differences.count",
-                state.differences().size(),
-                kinds.stream().map(KindCount::name).collect(Collectors.joining(", ")));
+        int all = state.differences().size();
+        if (all == 0) return words.text("differences.none");
+        return listed == all ? words.text("differences.count", all) : words.text("differences.listed", all, listed);
     }
 }

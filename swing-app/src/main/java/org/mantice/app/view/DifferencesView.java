@@ -37,7 +37,7 @@ public final class DifferencesView extends JPanel {
     private final JPanel filterBar = new JPanel(new WrappingLayout(4));
     private final JLabel count = new JLabel();
     private final Rows rows = new Rows();
-    private final JTable table = new JTable(rows);
+    private final JTable table = Tables.scrolledSideways(rows);
     private final CostsPanel costs;
     private transient DifferencesModel shown =
             new DifferencesModel(List.of(), List.of(), List.of(), OptionalInt.empty(), "");
@@ -51,7 +51,9 @@ public final class DifferencesView extends JPanel {
         setUpTable();
         JPanel list = new JPanel(new BorderLayout());
         list.add(head(actions), BorderLayout.PAGE_START);
-        list.add(new JScrollPane(table));
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
+        list.add(scroll);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, list, costs);
         split.setResizeWeight(0.6);
         split.setBorder(BorderFactory.createEmptyBorder());
@@ -102,6 +104,7 @@ public final class DifferencesView extends JPanel {
         following = true;
         if (otherPlans) rows.fireTableStructureChanged();
         else if (otherRows) rows.fireTableDataChanged();
+        if (otherPlans || otherRows) for (int i = 0; i < table.getColumnCount(); i++) Tables.fit(table, i);
         Tables.selectRow(table, next.current().orElse(-1));
         following = false;
         costs.show(state);
@@ -136,6 +139,7 @@ public final class DifferencesView extends JPanel {
         else hidden.add(kind);
         PlannerState state = model.state();
         shown = DifferencesModel.of(state, words, hidden);
+        count.setText(shown.count());
         following = true;
         rows.fireTableDataChanged();
         Tables.selectRow(table, shown.current().orElse(-1));

@@ -2,7 +2,7 @@ package org.mantice.app.view;
 
 import java.awt.Component;
 import java.awt.Font;
-import javax.swing.BoxLayout;
+import java.awt.GridLayout;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -80,12 +80,19 @@ final class FigureCells implements TableCellRenderer {
         private final JLabel proven = new JLabel();
 
         Head(FiguresTable figures) {
+            super(new GridLayout(0, 1));
             this.figures = figures;
-            setLayout(new BoxLayout(this, BoxLayout.PAGE_AXIS));
             for (JLabel line : new JLabel[] {name, cost, proven}) {
-                line.setAlignmentX(RIGHT_ALIGNMENT);
+                line.setHorizontalAlignment(SwingConstants.TRAILING);
                 add(line);
             }
+        }
+
+        /** Lays out at once: a renderer may be painted without a window. */
+        @Override
+        public void setBounds(int x, int y, int width, int height) {
+            super.setBounds(x, y, width, height);
+            doLayout();
         }
 
         @Override
@@ -95,7 +102,8 @@ final class FigureCells implements TableCellRenderer {
             Font font = UIManager.getFont("TableHeader.font");
             name.setText(plan.mark() + "  " + plan.label());
             name.setFont(font.deriveFont(Font.BOLD));
-            cost.setText(plan.cost());
+            String chosen = plan.chosen() ? " · " + figures.getValueAt(FiguresTable.CHOSEN, column) : "";
+            cost.setText(plan.cost() + chosen);
             cost.setFont(font);
             proven.setText(plan.proven());
             proven.setFont(font);

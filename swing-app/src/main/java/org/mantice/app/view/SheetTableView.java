@@ -51,7 +51,9 @@ public final class SheetTableView extends JPanel {
         head.add(empty);
         add(head, BorderLayout.PAGE_START);
         setUpTable();
-        add(new JScrollPane(table));
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
+        add(scroll);
         getAccessibleContext().setAccessibleName(words.text("table.title"));
         model.addListener(this::show);
         show(model.state());
@@ -175,8 +177,9 @@ public final class SheetTableView extends JPanel {
                 JTable of, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, selected, focused, row, column);
             String said = value.toString().isEmpty() ? words.text("table.nothing") : value.toString();
-            getAccessibleContext()
-                    .setAccessibleName(words.text("table.cell", sheet.columns().get(column).title(), sheet.place(row), said));
+            String spoken = words.text("table.cell", sheet.columns().get(column).title(), sheet.place(row), said);
+            getAccessibleContext().setAccessibleName(spoken);
+            setToolTipText(spoken);
             return this;
         }
     }

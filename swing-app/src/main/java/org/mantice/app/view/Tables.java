@@ -10,6 +10,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
+import javax.swing.table.TableModel;
 
 /** What all our tables have in common. */
 final class Tables {
@@ -17,6 +18,16 @@ final class Tables {
     private static final int MOST_MEASURED = 200;
 
     private Tables() {}
+
+    /** A table whose columns fill the view where it is wide enough, and which is scrolled sideways where it is not. */
+    static JTable scrolledSideways(TableModel model) {
+        return new JTable(model) {
+            @Override
+            public boolean getScrollableTracksViewportWidth() {
+                return getParent() == null || getPreferredSize().width < getParent().getWidth();
+            }
+        };
+    }
 
     /** One cell at a time by the arrow keys; the tabulator leaves the table. */
     static void walkCells(JTable table) {

@@ -56,7 +56,8 @@ class DifferencesModelTest {
                 .map(DifferencesModel.KindCount::count)
                 .toList());
         assertThat(some.kinds().get(0).shown()).isFalse();
-        assertThat(some.count()).isEqualTo(all.count());
+        assertThat(all.count()).isEqualTo(state.differences().size() + " differences");
+        assertThat(some.count()).startsWith(all.count()).endsWith(some.rows().size() + " of them listed");
     }
 
     @Test
@@ -92,7 +93,7 @@ class DifferencesModelTest {
                 .startsWith("One plan is on the sheet");
         assertThat(DifferencesModel.of(States.of("the-rusty-gate").comparing(0, 1), ENGLISH, NONE)
                         .count())
-                .matches("\\d+ differences?: .+ \\d+.*");
+                .matches("\\d+ differences?");
     }
 
     @Test

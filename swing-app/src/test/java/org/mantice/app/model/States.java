@@ -37,6 +37,7 @@ import org.mantice.player.PlayerPresets;
 import org.mantice.plugin.Packs;
 import org.mantice.reading.ReadOptions;
 import org.mantice.reading.ReadTune;
+import org.mantice.reading.Skipped;
 import org.mantice.reading.TuneReader;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
@@ -198,6 +199,46 @@ public final class States {
                 selection,
                 state.insight(),
                 reading,
+                state.strips(),
+                state.undo(),
+                state.redo(),
+                state.unsaved());
+    }
+
+    /** The same under other wishes, nothing planned anew. */
+    public static PlannerState wishing(PlannerState state, Wishes wishes) {
+        Setup setup = new Setup(state.setup().accordion(), state.setup().player(), wishes, List.of());
+        return changed(state, state.tune(), setup, state.answer());
+    }
+
+    public static PlannerState answering(PlannerState state, Answer answer) {
+        return changed(state, state.tune(), state.setup(), answer);
+    }
+
+    /** The same tune from a file of which the tune does not hold all. */
+    public static PlannerState leavingOut(PlannerState state, List<Skipped> skipped) {
+        OpenTune open = state.tune().orElseThrow();
+        ReadTune read = open.read();
+        OpenTune other = new OpenTune(
+                open.fileName(),
+                new ReadTune(read.tune(), skipped, read.parts(), read.melody(), read.fingerprint()),
+                open.part());
+        return changed(state, Optional.of(other), state.setup(), state.answer());
+    }
+
+    private static PlannerState changed(PlannerState state, Optional<OpenTune> tune, Setup setup, Answer answer) {
+        return new PlannerState(
+                tune,
+                setup,
+                answer,
+                state.performance(),
+                state.compared(),
+                state.chosen(),
+                state.differences(),
+                state.differenceAt(),
+                state.selection(),
+                state.insight(),
+                state.reading(),
                 state.strips(),
                 state.undo(),
                 state.redo(),
