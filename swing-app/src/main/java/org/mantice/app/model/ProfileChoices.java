@@ -6,7 +6,10 @@ import org.mantice.instrument.AccordionPresets;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 
-/** The accordions and players to pick from; asked anew whenever they are about to be shown. */
+/**
+ * The accordions and players to pick from. Asked anew whenever they are about to be shown, on the thread of the views: what
+ * is in files is to be read beforehand.
+ */
 public interface ProfileChoices {
     /** The presets alone. */
     ProfileChoices PRESETS = new ProfileChoices() {

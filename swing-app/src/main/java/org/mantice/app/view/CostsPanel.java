@@ -32,7 +32,7 @@ final class CostsPanel extends JPanel {
         super(new BorderLayout());
         this.model = model;
         this.words = words;
-        JPanel question = new JPanel(new WrappingLayout(4));
+        JPanel question = new JPanel(new WrappingLayout(4, 3));
         question.add(labelled("differences.costs", first, "differences.costs.first"));
         question.add(first);
         question.add(labelled("differences.costs.than", second, "differences.costs.second"));

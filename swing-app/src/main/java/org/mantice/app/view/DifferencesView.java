@@ -34,7 +34,7 @@ public final class DifferencesView extends JPanel {
     private final transient Words words;
     private final Set<Decision.Kind> hidden = EnumSet.noneOf(Decision.Kind.class);
     private final Map<Decision.Kind, JCheckBox> filters = new EnumMap<>(Decision.Kind.class);
-    private final JPanel filterBar = new JPanel(new WrappingLayout(4));
+    private final JPanel filterBar = new JPanel(new WrappingLayout(4, 3));
     private final JLabel count = new JLabel();
     private final Rows rows = new Rows();
     private final JTable table = Tables.scrolledSideways(rows);
@@ -64,7 +64,7 @@ public final class DifferencesView extends JPanel {
     }
 
     private JPanel head(Actions actions) {
-        JPanel buttons = new JPanel(new WrappingLayout(4));
+        JPanel buttons = new JPanel(new WrappingLayout(4, 3));
         for (Command command : List.of(Command.PREVIOUS_DIFFERENCE, Command.NEXT_DIFFERENCE)) {
             JButton button = new JButton(actions.get(command));
             button.getAccessibleContext().setAccessibleName(button.getText());

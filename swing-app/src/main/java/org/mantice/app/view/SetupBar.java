@@ -119,14 +119,14 @@ public final class SetupBar extends JPanel {
     }
 
     private JPanel settings() {
-        JPanel who = new JPanel(new WrappingLayout(8));
+        JPanel who = new JPanel(new WrappingLayout(10, 4));
         title.setFont(title.getFont().deriveFont(Font.BOLD, title.getFont().getSize2D() * 1.25f));
         who.add(title);
         who.add(leftOut);
         who.add(accordion);
         who.add(air);
         who.add(player);
-        JPanel how = new JPanel(new WrappingLayout(8));
+        JPanel how = new JPanel(new WrappingLayout(10, 4));
         for (JPanel each : List.of(tempo, times, shift, loudnessField(), plans)) how.add(each);
         JPanel both = new JPanel(new BorderLayout());
         both.add(who, BorderLayout.PAGE_START);
@@ -142,7 +142,7 @@ public final class SetupBar extends JPanel {
     }
 
     private JPanel loudnessField() {
-        JPanel field = new JPanel(new WrappingLayout(3));
+        JPanel field = new JPanel(new WrappingLayout(3, 0));
         JLabel label = new JLabel(words.text("setup.loudness"));
         label.setLabelFor(loudness);
         for (Loudness each : Loudness.values()) loudness.addItem(music.loudness(each));
@@ -167,7 +167,7 @@ public final class SetupBar extends JPanel {
     }
 
     private JPanel progress(Actions actions) {
-        JPanel line = new JPanel(new WrappingLayout(8));
+        JPanel line = new JPanel(new WrappingLayout(10, 4));
         progress.getAccessibleContext().setAccessibleName(words.text("setup.progress"));
         JButton stop = new JButton(actions.get(Command.STOP));
         stop.getAccessibleContext().setAccessibleName(stop.getText());

@@ -41,7 +41,7 @@ public final class SheetTableView extends JPanel {
         this.words = words;
         this.sheet = new SheetTableModel(model.state(), words, List.of());
         this.empty = new JLabel(words.text("table.empty"));
-        JPanel head = new JPanel(new WrappingLayout(4));
+        JPanel head = new JPanel(new WrappingLayout(4, 3));
         JLabel label = new JLabel(words.text("table.plan"));
         label.setLabelFor(plans);
         plans.getAccessibleContext().setAccessibleName(words.text("table.plan"));

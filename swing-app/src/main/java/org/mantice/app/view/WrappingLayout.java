@@ -1,5 +1,6 @@
 package org.mantice.app.view;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -11,9 +12,12 @@ import java.awt.Insets;
  * height. Before the container has a width, one line is assumed.
  */
 final class WrappingLayout extends FlowLayout {
-    /** @param gap in pixels between components and lines */
-    WrappingLayout(int gap) {
-        super(LEADING, gap, gap);
+    /**
+     * @param gap in unscaled pixels between components
+     * @param lineGap between lines
+     */
+    WrappingLayout(int gap, int lineGap) {
+        super(LEADING, UIScale.scale(gap), UIScale.scale(lineGap));
         setAlignOnBaseline(true);
     }
 

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.mantice.app.words.Words;
 import org.mantice.plan.Obstacle;
+import org.mantice.plan.Sentence;
 import org.mantice.reading.Skipped;
 import org.mantice.reading.SkippedWhat;
 import org.mantice.tune.Loudness;
@@ -128,11 +129,13 @@ class SetupModelTest {
     @Test
     void whatCannotBePlayedSaysWhy() {
         PlannerState ready = state("lanterns-at-the-weir");
-        Obstacle one = new Obstacle("some-code", "the hand is too small", List.of());
+        Obstacle one = Obstacle.of(
+                Sentence.of("bellows-cannot-meet-lock", "The bellows cannot meet what is locked: {0}.", "no turn"),
+                List.of());
 
         assertThat(words(ready, new Answer.NotPlayable(List.of(), List.of(one))))
                 .startsWith("Not playable as asked: ")
-                .contains("the hand is too small");
+                .contains("The bellows cannot meet what is locked");
         assertThat(words(ready, new Answer.NotPlayable(List.of(), List.of(one, one, one))))
                 .endsWith("(and 2 more reasons)");
         assertThat(words(ready, new Answer.NotPlayable(List.of(), List.of()))).isEqualTo("Not playable as asked");
