@@ -57,6 +57,7 @@ public final class DifferencesView extends JPanel {
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, list, costs);
         split.setResizeWeight(0.6);
         split.setBorder(BorderFactory.createEmptyBorder());
+        split.getAccessibleContext().setAccessibleName(words.text("differences.split"));
         add(split);
         getAccessibleContext().setAccessibleName(words.text("differences.title"));
         model.addListener(this::show);

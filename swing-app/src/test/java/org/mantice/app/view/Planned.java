@@ -1,45 +1,30 @@
 package org.mantice.app.view;
 
+import java.awt.Component;
+import java.awt.Container;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
-import org.mantice.app.model.Background;
+import java.util.Locale;
+import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.PlannerState;
 import org.mantice.app.model.Setup;
 import org.mantice.app.model.States;
 import org.mantice.app.model.Wishes;
+import org.mantice.app.words.Words;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.player.PlayerPresets;
 
 /** A planner for tests of views: everything is done at once, on the thread that asks. */
 final class Planned {
+    static final Words ENGLISH = Words.of(Locale.ENGLISH);
+
     private Planned() {}
-
-    private static final class AtOnce implements Background {
-        @Override
-        public <I, R> Running start(
-                Work<I, R> work, Consumer<I> interim, Consumer<R> done, Consumer<Throwable> failed) {
-            R result;
-            try {
-                result = work.run(interim, () -> false);
-            } catch (Exception e) {
-                failed.accept(e);
-                return () -> {};
-            }
-            done.accept(result);
-            return () -> {};
-        }
-
-        public void abandon() {}
-
-        public Running later(java.time.Duration wait, Runnable work) {
-            return () -> {};
-        }
-    }
 
     static PlannerModel nothing() {
         return new PlannerModel(
                 States.packs(),
-                new AtOnce(),
+                new DirectBackground(),
                 new Setup(
                         AccordionPresets.get("full-41-key-120-bass"),
                         PlayerPresets.get("medium-hand"),
@@ -51,5 +36,39 @@ final class Planned {
         PlannerModel model = nothing();
         model.open(States.open(tune));
         return model;
+    }
+
+    /** Commands that the views have buttons for. */
+    static Actions actions(PlannerModel model, Words words) {
+        Actions actions = new Actions(words);
+        actions.bind(Command.STOP, model::stop, PlannerState::isWorking);
+        actions.bind(
+                Command.NEXT_DIFFERENCE,
+                model::nextDifference,
+                state -> !state.differences().isEmpty());
+        actions.bind(
+                Command.PREVIOUS_DIFFERENCE,
+                model::previousDifference,
+                state -> !state.differences().isEmpty());
+        actions.follow(model.state());
+        return actions;
+    }
+
+    /** All components of a kind inside one, in order. */
+    static <T> List<T> all(Container root, Class<T> kind) {
+        List<T> found = new ArrayList<>();
+        for (Component child : root.getComponents()) {
+            if (kind.isInstance(child)) found.add(kind.cast(child));
+            if (child instanceof Container inner) found.addAll(all(inner, kind));
+        }
+        return found;
+    }
+
+    /** The component of a kind with this accessible name. */
+    static <T extends Component> T named(Container root, Class<T> kind, String name) {
+        return all(root, kind).stream()
+                .filter(each -> name.equals(each.getAccessibleContext().getAccessibleName()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + kind.getSimpleName() + " named " + name));
     }
 }
