@@ -12,6 +12,11 @@ import java.awt.Insets;
  * height. Before the container has a width, one line is assumed.
  */
 final class WrappingLayout extends FlowLayout {
+    /** @param gap in unscaled pixels between components and lines */
+    WrappingLayout(int gap) {
+        this(gap, gap);
+    }
+
     /**
      * @param gap in unscaled pixels between components
      * @param lineGap between lines
