@@ -44,8 +44,8 @@ class PlanFilesTest {
                         wishes.settings(tune.read().tune()),
                         List.of(),
                         wishes.plans()));
-        Alternatives.Found found = (Alternatives.Found)
-                planning.alternatives(taste, locks, wishes.plans(), plan -> {}, () -> false);
+        Alternatives.Found found =
+                (Alternatives.Found) planning.alternatives(taste, locks, wishes.plans(), plan -> {}, () -> false);
         Player player = new Player(
                 PLAYER.id(),
                 PLAYER.name(),
@@ -90,14 +90,23 @@ class PlanFilesTest {
         assertThat(ours)
                 .isEqualTo(printed(
                         file,
-                        "--tempo", 132,
-                        "--times", 2,
-                        "--transpose", -2,
-                        "--loudness", "mf",
-                        "--alternatives", 2,
-                        "--part", 1,
-                        "--weight", "variation.growing=500",
-                        "--weight", "bellows.evenness=2000",
-                        "--lock", "pass2:octave=0"));
+                        "--tempo",
+                        132,
+                        "--times",
+                        2,
+                        "--transpose",
+                        -2,
+                        "--loudness",
+                        "mf",
+                        "--alternatives",
+                        2,
+                        "--part",
+                        1,
+                        "--weight",
+                        "variation.growing=500",
+                        "--weight",
+                        "bellows.evenness=2000",
+                        "--lock",
+                        "pass2:octave=0"));
     }
 }

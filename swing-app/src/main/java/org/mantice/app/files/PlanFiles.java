@@ -41,7 +41,8 @@ public final class PlanFiles {
 
     /** A plan under the weights and locks of the planning's own request. */
     public PlanFile of(Planning planning, Plan plan) {
-        return of(planning, plan, planning.request().player(), planning.request().locks());
+        return of(
+                planning, plan, planning.request().player(), planning.request().locks());
     }
 
     /**

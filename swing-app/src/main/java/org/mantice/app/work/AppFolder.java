@@ -36,8 +36,8 @@ public final class AppFolder {
     /** The usual place of this computer's system. */
     public static AppFolder ofThisComputer(Consumer<Notice> told) {
         Map<String, String> environment = System.getenv();
-        Path home = absolute(System.getProperty("user.home"))
-                .or(() -> absolute(System.getProperty("java.io.tmpdir")))
+        Path home = absolute(System.getProperty("user.home", ""))
+                .or(() -> absolute(System.getProperty("java.io.tmpdir", "")))
                 .orElseGet(() -> Path.of("").toAbsolutePath());
         return of(System.getProperty("os.name", ""), environment, home, told);
     }
@@ -53,7 +53,7 @@ public final class AppFolder {
     static AppFolder of(String system, Map<String, String> environment, Path home, Consumer<Notice> told) {
         String name = system.toLowerCase(Locale.ROOT);
         if (name.startsWith("windows")) {
-            Path folder = absolute(environment.get("APPDATA"))
+            Path folder = absolute(environment.getOrDefault("APPDATA", ""))
                     .orElse(home.resolve("AppData").resolve("Roaming"))
                     .resolve("Mantice");
             return new AppFolder(folder, folder.resolve("State"), told);
@@ -62,24 +62,20 @@ public final class AppFolder {
             Path folder = home.resolve("Library").resolve("Application Support").resolve("Mantice");
             return new AppFolder(folder, folder.resolve("State"), told);
         }
-        Path base = absolute(environment.get("HOME")).orElse(home);
+        Path base = absolute(environment.getOrDefault("HOME", "")).orElse(home);
         return new AppFolder(
-                absolute(environment.get("XDG_CONFIG_HOME"))
+                absolute(environment.getOrDefault("XDG_CONFIG_HOME", ""))
                         .orElse(base.resolve(".config"))
                         .resolve("mantice"),
-                absolute(environment.get("XDG_STATE_HOME"))
+                absolute(environment.getOrDefault("XDG_STATE_HOME", ""))
                         .orElse(base.resolve(".local").resolve("state"))
                         .resolve("mantice"),
                 told);
     }
 
-    /** @param named may be null, as the JDK gives it for what is not set */
     private static Optional<Path> absolute(String named) {
         try {
-            return Optional.ofNullable(named)
-                    .filter(path -> !path.isBlank())
-                    .map(Path::of)
-                    .filter(Path::isAbsolute);
+            return Optional.of(Path.of(named)).filter(Path::isAbsolute);
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

@@ -114,7 +114,8 @@ public final class ProfileShelf {
         String plain = Normalizer.normalize(name.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}", "")
                 .replaceAll("[^a-z0-9]+", "-");
-        String base = plain.substring(0, Math.min(plain.length(), LONGEST_ID - 4)).replaceAll("^-|-$", "");
+        String base =
+                plain.substring(0, Math.min(plain.length(), LONGEST_ID - 4)).replaceAll("^-|-$", "");
         if (base.isEmpty()) base = "player";
         Set<String> taken = takenIds();
         String id = base;

@@ -4,7 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -17,8 +18,9 @@ public final class RecoveryWriter {
         void run(Duration delay, Runnable work);
 
         /** @param executor with one thread */
-        static Later on(ScheduledExecutorService executor) {
-            return (delay, work) -> executor.schedule(work, delay.toMillis(), TimeUnit.MILLISECONDS);
+        static Later on(Executor executor) {
+            return (delay, work) -> CompletableFuture.delayedExecutor(delay.toMillis(), TimeUnit.MILLISECONDS, executor)
+                    .execute(work);
         }
     }
 

@@ -39,11 +39,7 @@ public record Remembered(
     }
 
     public static final Remembered NOTHING = new Remembered(
-            List.of(),
-            Optional.empty(),
-            new Picked(Optional.empty(), Optional.empty()),
-            List.of(),
-            Appearance.USUAL);
+            List.of(), Optional.empty(), new Picked(Optional.empty(), Optional.empty()), List.of(), Appearance.USUAL);
 
     public Remembered {
         recent = List.copyOf(recent.subList(0, Math.min(recent.size(), MOST_RECENT)));

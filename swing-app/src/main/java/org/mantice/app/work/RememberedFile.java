@@ -47,6 +47,7 @@ public final class RememberedFile {
 
     /**
      * Changes what is remembered and writes it. Where it cannot be written the change lasts as long as this object.
+     * Waits for at most a second while another window writes.
      *
      * @return what is remembered now
      */

@@ -50,7 +50,9 @@ final class RememberedJson {
     private static Appearance appearance(ObjectNode tree) {
         OptionalInt zoom = SmallJson.number(tree.path("zoomPercent"));
         return new Appearance(
-                SmallJson.text(tree.path("language")).map(Locale::forLanguageTag).filter(Words.LANGUAGES::contains),
+                SmallJson.text(tree.path("language"))
+                        .map(Locale::forLanguageTag)
+                        .filter(Words.LANGUAGES::contains),
                 SmallJson.flag(tree.path("dark")),
                 Math.max(Appearance.LEAST_ZOOM, Math.min(Appearance.MOST_ZOOM, zoom.orElse(100))),
                 window(tree.path("window")),
@@ -63,8 +65,7 @@ final class RememberedJson {
             SmallJson.number(node.path(name)).ifPresent(numbers::add);
         if (numbers.size() < 4 || numbers.get(2) < 1 || numbers.get(3) < 1) return Optional.empty();
         boolean maximised = SmallJson.flag(node.path("maximised")).orElse(false);
-        return Optional.of(
-                new WindowBounds(numbers.get(0), numbers.get(1), numbers.get(2), numbers.get(3), maximised));
+        return Optional.of(new WindowBounds(numbers.get(0), numbers.get(1), numbers.get(2), numbers.get(3), maximised));
     }
 
     private static Set<Strip> strips(JsonNode list) {

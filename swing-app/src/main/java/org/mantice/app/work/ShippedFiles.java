@@ -28,10 +28,14 @@ final class ShippedFiles {
         try {
             URI place = known.toURI();
             if (!place.getScheme().equals("jar"))
-                return readAll(Path.of(place).getParent().resolveSibling(Path.of(folder).getFileName()), read);
+                return readAll(
+                        Path.of(place)
+                                .getParent()
+                                .resolveSibling(Path.of(folder).getFileName()),
+                        read);
             String jar = place.getRawSchemeSpecificPart();
-            try (FileSystem inside =
-                    FileSystems.newFileSystem(Path.of(URI.create(jar.substring(0, jar.indexOf("!/")))), (ClassLoader) null)) {
+            try (FileSystem inside = FileSystems.newFileSystem(
+                    Path.of(URI.create(jar.substring(0, jar.indexOf("!/")))), (ClassLoader) null)) {
                 return readAll(inside.getPath("/" + folder), read);
             }
         } catch (URISyntaxException e) {

@@ -14,8 +14,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -63,8 +63,7 @@ final class SmallJson {
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(MOST_BYTES + 1);
         }
-        if (bytes.length > MOST_BYTES)
-            throw new IOException("the file has more than " + MOST_BYTES + " bytes");
+        if (bytes.length > MOST_BYTES) throw new IOException("the file has more than " + MOST_BYTES + " bytes");
         JsonNode tree = MAPPER.readTree(bytes);
         if (!(tree instanceof ObjectNode object)) throw new IOException("the file does not hold a JSON object");
         if (!object.path("format").asText().equals(format))
@@ -81,9 +80,9 @@ final class SmallJson {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         try {
             return (MAPPER.writer(new DefaultPrettyPrinter()
-                                    .withObjectIndenter(indenter)
-                                    .withArrayIndenter(indenter))
-                            .writeValueAsString(tree)
+                                            .withObjectIndenter(indenter)
+                                            .withArrayIndenter(indenter))
+                                    .writeValueAsString(tree)
                             + "\n")
                     .getBytes(StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -63,8 +63,7 @@ class AppFolderTest {
                 .isEqualTo(HOME.resolve("Library/Application Support/Mantice/profiles"));
         assertThat(of("Windows 11", Map.of("APPDATA", roaming + "")).profiles())
                 .isEqualTo(roaming.resolve("Mantice/profiles"));
-        assertThat(of("Windows 11", Map.of()).profiles())
-                .isEqualTo(HOME.resolve("AppData/Roaming/Mantice/profiles"));
+        assertThat(of("Windows 11", Map.of()).profiles()).isEqualTo(HOME.resolve("AppData/Roaming/Mantice/profiles"));
     }
 
     @Test

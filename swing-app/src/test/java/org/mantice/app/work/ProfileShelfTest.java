@@ -114,13 +114,15 @@ class ProfileShelfTest {
         Path gone = temp.resolve("gone.player.json");
         Path other = Files.writeString(temp.resolve("other.json"), "{}");
 
-        List<Shelved<Player>> players =
-                shelf().players(List.of(odd, temp.resolve("x/../ina.txt"), gone, other));
+        List<Shelved<Player>> players = shelf().players(List.of(odd, temp.resolve("x/../ina.txt"), gone, other));
 
-        assertThat(players).filteredOn(entry -> entry.origin() == Origin.OWN).singleElement().satisfies(entry -> {
-            assertThat(entry.file()).contains(odd);
-            assertThat(entry.name()).isEqualTo("Ina");
-        });
+        assertThat(players)
+                .filteredOn(entry -> entry.origin() == Origin.OWN)
+                .singleElement()
+                .satisfies(entry -> {
+                    assertThat(entry.file()).contains(odd);
+                    assertThat(entry.name()).isEqualTo("Ina");
+                });
         assertThat(shelf().accordions(List.of(odd))).noneMatch(entry -> entry.origin() == Origin.OWN);
     }
 
@@ -181,7 +183,9 @@ class ProfileShelfTest {
     @Test
     void everyFreeIdIsAllowed() {
         for (String name : List.of("", "-", "a--b", "ß", "İ", "A-".repeat(100), "x".repeat(59) + " y"))
-            assertThat(player(shelf().freeId(name), "X").id()).as("\"%s\"", name).isNotEmpty();
+            assertThat(player(shelf().freeId(name), "X").id())
+                    .as("\"%s\"", name)
+                    .isNotEmpty();
     }
 
     @Test

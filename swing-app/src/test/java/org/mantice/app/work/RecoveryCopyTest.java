@@ -110,7 +110,8 @@ class RecoveryCopyTest {
         assertThat(copy.savedTo()).contains(temp.resolve("weir.plan.json"));
         assertThat(back.setup()).isEqualTo(work.setup());
         assertThat(back.tune().fileName()).isEqualTo(work.tune().fileName());
-        assertThat(back.tune().read().fingerprint()).isEqualTo(work.tune().read().fingerprint());
+        assertThat(back.tune().read().fingerprint())
+                .isEqualTo(work.tune().read().fingerprint());
         assertThat(back.plan().map(PlanFile::json)).isEqualTo(work.plan().map(PlanFile::json));
         assertThat(back.savedTo()).isEqualTo(work.savedTo());
         assertThat(notices).isEmpty();
@@ -129,8 +130,8 @@ class RecoveryCopyTest {
 
     @Test
     void tuneThatIsGoneComesBackFromTheCopy() throws IOException {
-        Path tune = Files.write(
-                temp.resolve("tune.musicxml"), TuneContent.example().bytes());
+        Path tune =
+                Files.write(temp.resolve("tune.musicxml"), TuneContent.example().bytes());
         Opened.Tune opened = (Opened.Tune) TuneOpening.open(tune);
         leave(new UnsavedWork(
                 opened.tune(), opened.content(), Works.unplanned().setup(), Optional.empty(), Optional.empty()));
@@ -184,7 +185,8 @@ class RecoveryCopyTest {
         assertThat(found()).isEmpty();
         assertThat(other.findAbandoned()).isEmpty();
 
-        assertThat(left().stream().filter(name -> name.endsWith(RecoveryFolder.SUFFIX))).hasSize(2);
+        assertThat(left().stream().filter(name -> name.endsWith(RecoveryFolder.SUFFIX)))
+                .hasSize(2);
         assertThat(OtherInstance.seenFromOutside(temp.resolve("state")))
                 .as("looking must not let go of the locks")
                 .isZero();
@@ -260,9 +262,7 @@ class RecoveryCopyTest {
         Files.write(
                 copyOf(ID.replace('a', 'b')), RecoveryArchive.bytes(Works.unplanned(), NOW.plus(Duration.ofHours(1))));
 
-        assertThat(found())
-                .extracting(AbandonedCopy::writtenAt)
-                .containsExactly(NOW.plus(Duration.ofHours(1)), NOW);
+        assertThat(found()).extracting(AbandonedCopy::writtenAt).containsExactly(NOW.plus(Duration.ofHours(1)), NOW);
     }
 
     @Test
@@ -348,8 +348,7 @@ class RecoveryCopyTest {
     void wrongWishesAndLocksAreFoundOutWhenRestored(String fields) throws IOException {
         leaveChanged("/recovery.json", """
                 {"format": "mantice-recovery", "version": "0.1", "writtenAt": "2031-05-04T10:15:30Z", "title": "T",
-                 "tune": {"name": "a", "sha256": "%s"}, %s}"""
-                .formatted(TuneContent.example().fingerprint(), fields));
+                 "tune": {"name": "a", "sha256": "%s"}, %s}""".formatted(TuneContent.example().fingerprint(), fields));
 
         Optional<Restored> restored = ours.restore(found().get(0));
 
@@ -374,7 +373,10 @@ class RecoveryCopyTest {
         }
 
         assertThat(found()).isEmpty();
-        assertThat(notices).extracting(Notice::key).containsOnly("work.recovery-broken").hasSize(2);
+        assertThat(notices)
+                .extracting(Notice::key)
+                .containsOnly("work.recovery-broken")
+                .hasSize(2);
     }
 
     @Test
@@ -408,8 +410,7 @@ class RecoveryCopyTest {
     @Test
     void whereNothingCanBeWrittenThePlayerIsToldOnceAndWorkGoesOn() throws IOException {
         Path inTheWay = Files.writeString(temp.resolve("file"), "not a folder");
-        RecoveryCopy copy =
-                new RecoveryCopy(new AppFolder(inTheWay, inTheWay, notices::add), InstantSource.fixed(NOW));
+        RecoveryCopy copy = new RecoveryCopy(new AppFolder(inTheWay, inTheWay, notices::add), InstantSource.fixed(NOW));
         open.add(copy);
 
         copy.write(Works.unplanned());

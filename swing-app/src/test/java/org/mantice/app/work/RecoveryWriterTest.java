@@ -10,6 +10,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,8 +36,7 @@ class RecoveryWriterTest {
     void start() {
         folder = new AppFolder(temp, temp, notice -> {});
         copy = new RecoveryCopy(folder, () -> now);
-        writer = new RecoveryWriter(
-                copy, (delay, work) -> jobs.add(new Job(now.plus(delay), work)), () -> now, PAUSE);
+        writer = new RecoveryWriter(copy, (delay, work) -> jobs.add(new Job(now.plus(delay), work)), () -> now, PAUSE);
     }
 
     @AfterEach
@@ -63,7 +64,9 @@ class RecoveryWriterTest {
         try (Stream<Path> files = Files.list(folder.recovery())) {
             Optional<Path> file = files.filter(path -> path.toString().endsWith(RecoveryFolder.SUFFIX))
                     .findFirst();
-            return file.isPresent() ? Optional.of(RecoveryArchive.head(file.get()).writtenAt()) : Optional.empty();
+            return file.isPresent()
+                    ? Optional.of(RecoveryArchive.head(file.get()).writtenAt())
+                    : Optional.empty();
         }
     }
 
@@ -90,8 +93,8 @@ class RecoveryWriterTest {
             writer.changed(first);
             pass(Duration.ofSeconds(1));
         }
-        writer.changed(new UnsavedWork(
-                first.tune(), first.content(), first.setup(), Optional.empty(), Optional.of(last)));
+        writer.changed(
+                new UnsavedWork(first.tune(), first.content(), first.setup(), Optional.empty(), Optional.of(last)));
         assertThat(jobs).hasSize(1);
         assertThat(writtenAt()).contains(start);
         pass(Duration.ofSeconds(10));
@@ -144,5 +147,24 @@ class RecoveryWriterTest {
         writer.changed(Works.unplanned());
 
         assertThat(jobs).extracting(Job::at).containsExactly(now.plus(PAUSE));
+    }
+
+    @Test
+    void writesOnTheExecutorGiven() throws Exception {
+        CompletableFuture<String> thread = new CompletableFuture<>();
+        RecoveryWriter real = new RecoveryWriter(
+                copy,
+                RecoveryWriter.Later.on(work -> {
+                    work.run();
+                    thread.complete(Thread.currentThread().getName());
+                }),
+                () -> now,
+                PAUSE);
+
+        real.changed(Works.unplanned());
+
+        assertThat(thread.get(30, TimeUnit.SECONDS))
+                .isNotEqualTo(Thread.currentThread().getName());
+        assertThat(writtenAt()).contains(now);
     }
 }

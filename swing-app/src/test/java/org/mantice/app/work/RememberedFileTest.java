@@ -103,8 +103,8 @@ class RememberedFileTest {
                  "window": {"x": 1, "y": 2, "width": 3, "height": 4, "screen": "left"}}""");
 
         new RememberedFile(folder)
-                .change(before -> before.withAppearance(
-                        before.appearance().withWindow(new WindowBounds(5, 6, 7, 8, false))));
+                .change(before ->
+                        before.withAppearance(before.appearance().withWindow(new WindowBounds(5, 6, 7, 8, false))));
 
         assertThat(tree().at("/metronome/volume").intValue()).isEqualTo(3);
         assertThat(tree().at("/version").textValue()).isEqualTo("0.7");
@@ -211,8 +211,7 @@ class RememberedFileTest {
         file.change(before -> before.withAccordion("x"));
         file.change(before -> before.withPlayer("y"));
 
-        assertThat(file.current().picked())
-                .isEqualTo(new Remembered.Picked(Optional.of("x"), Optional.of("y")));
+        assertThat(file.current().picked()).isEqualTo(new Remembered.Picked(Optional.of("x"), Optional.of("y")));
         assertThat(notices).extracting(Notice::key).containsExactly("work.folder-not-written");
     }
 }

@@ -53,7 +53,8 @@ class TuneOpeningTest {
 
         assertThat(opened.tune().fileName()).isEqualTo(file.toString());
         assertThat(opened.tune().read().tune().title()).isEqualTo("Lanterns at the Weir");
-        assertThat(opened.tune().read().fingerprint()).isEqualTo(opened.content().fingerprint());
+        assertThat(opened.tune().read().fingerprint())
+                .isEqualTo(opened.content().fingerprint());
         assertThat(opened.content().file()).contains(file.toAbsolutePath());
     }
 
@@ -101,11 +102,12 @@ class TuneOpeningTest {
         Path plan = plan("weir.plan.json", "elsewhere/gone.musicxml");
 
         Opened.TuneMissing missing = (Opened.TuneMissing) TuneOpening.open(plan);
-        Opened.PlanWithTune found = (Opened.PlanWithTune)
-                TuneOpening.open(missing.plan(), missing.file(), tune("here.musicxml"));
+        Opened.PlanWithTune found =
+                (Opened.PlanWithTune) TuneOpening.open(missing.plan(), missing.file(), tune("here.musicxml"));
 
         assertThat(missing.wanted()).isEqualTo("elsewhere/gone.musicxml");
-        assertThat(found.tune().fileName()).isEqualTo(temp.resolve("here.musicxml").toString());
+        assertThat(found.tune().fileName())
+                .isEqualTo(temp.resolve("here.musicxml").toString());
     }
 
     @Test
@@ -133,12 +135,14 @@ class TuneOpeningTest {
     void partIsAskedForInATuneAndTakenFromAPlan() throws IOException {
         Path file = tune("weir.musicxml");
 
-        assertThat(((Opened.Tune) TuneOpening.open(file, Optional.of("1"))).tune().part()).contains("1");
+        assertThat(((Opened.Tune) TuneOpening.open(file, Optional.of("1")))
+                        .tune()
+                        .part())
+                .contains("1");
         assertThatThrownBy(() -> TuneOpening.open(file, Optional.of("Trombone")))
                 .isInstanceOf(TuneReadException.class)
                 .hasMessageStartingWith(file.toString());
-        assertThatThrownBy(() -> TuneOpening.open(file, Optional.of(" ")))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> TuneOpening.open(file, Optional.of(" "))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest
@@ -178,13 +182,11 @@ class TuneOpeningTest {
             }
 
         assertThatThrownBy(() -> TuneOpening.open(tune))
-                .isInstanceOfSatisfying(
-                        TuneReadException.class,
-                        e -> assertThat(e.reason()).isEqualTo(TuneReadException.Reason.TOO_LARGE));
+                .isInstanceOfSatisfying(TuneReadException.class, e -> assertThat(e.reason())
+                        .isEqualTo(TuneReadException.Reason.TOO_LARGE));
         assertThatThrownBy(() -> TuneOpening.open(plan))
-                .isInstanceOfSatisfying(
-                        JsonFileException.class,
-                        e -> assertThat(e.reason()).isEqualTo(JsonFileException.Reason.TOO_LARGE));
+                .isInstanceOfSatisfying(JsonFileException.class, e -> assertThat(e.reason())
+                        .isEqualTo(JsonFileException.Reason.TOO_LARGE));
     }
 
     @Test

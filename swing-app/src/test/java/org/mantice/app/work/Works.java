@@ -69,8 +69,7 @@ final class Works {
         PlanFile plan = new PlanFiles(
                         work.tune().fileName(), work.tune().read(), work.tune().part(), States.packs())
                 .of(states.planning(), states.offers().get(0).plan());
-        return new UnsavedWork(
-                work.tune(), work.content(), work.setup(), Optional.of(plan), Optional.of(savedTo));
+        return new UnsavedWork(work.tune(), work.content(), work.setup(), Optional.of(plan), Optional.of(savedTo));
     }
 
     /** A tune in a file, too large for its bytes to be copied. */
