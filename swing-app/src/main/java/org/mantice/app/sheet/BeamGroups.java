@@ -67,8 +67,7 @@ final class BeamGroups {
         MusicalTime unit = MusicalTime.of(1, meter.unit());
         List<MusicalTime> lengths = new ArrayList<>();
         if (meter.isFree()) return List.of(unit, unit, unit, unit);
-        for (int group : meter.groups())
-            for (int count : counts(group, meter)) lengths.add(unit.times(count));
+        for (int group : meter.groups()) for (int count : counts(group, meter)) lengths.add(unit.times(count));
         return lengths;
     }
 
@@ -133,7 +132,8 @@ final class BeamGroups {
     private static boolean isFullOfEighths(List<Stemmed> notes, List<Integer> group) {
         return group.size() % 2 == 0
                 && notes.get(group.get(0)).offset().isMultipleOf(MusicalTime.QUARTER)
-                && group.stream().allMatch(i -> notes.get(i).length().equals(EIGHTH)
-                        && notes.get(i).tuplet() == 1);
+                && group.stream()
+                        .allMatch(i -> notes.get(i).length().equals(EIGHTH)
+                                && notes.get(i).tuplet() == 1);
     }
 }

@@ -30,9 +30,8 @@ record Curve(double x1, double y1, double x2, double y2, double rise) {
 
     double x(double share) {
         double rest = 1 - share;
-        double way = 3 * share * rest * rest * SHOULDER
-                + 3 * share * share * rest * (1 - SHOULDER)
-                + share * share * share;
+        double way =
+                3 * share * rest * rest * SHOULDER + 3 * share * share * rest * (1 - SHOULDER) + share * share * share;
         return x1 + (x2 - x1) * way;
     }
 

@@ -133,7 +133,8 @@ final class HeadWriter {
             places[i] = Accidentals.placeOf(notes.get(i).pitch());
             signs.add(
                     first
-                            ? accidentals.before(notes.get(i).pitch(), notes.get(i).tiedBack())
+                            ? accidentals.before(
+                                    notes.get(i).pitch(), notes.get(i).tiedBack())
                             : Optional.empty());
         }
         displace(places, displaced, up);
@@ -166,12 +167,15 @@ final class HeadWriter {
         for (boolean moved : displaced) if (moved && !up) start = -HALF_HEAD - HEAD - ACCIDENTAL_GAP;
         double[] x = new double[places.length];
         List<List<Integer>> columns = new ArrayList<>();
-        for (int i = places.length - 1; i >= 0; i--) if (signs.get(i).isPresent()) columnFor(i, places, columns).add(i);
+        for (int i = places.length - 1; i >= 0; i--)
+            if (signs.get(i).isPresent()) columnFor(i, places, columns).add(i);
         for (List<Integer> column : columns) {
             double width = 0;
             for (int i : column)
-                width = Math.max(width, SheetFonts.glyph(signs.get(i).get()).bounds().getWidth());
-            for (int i : column) x[i] = start - SheetFonts.glyph(signs.get(i).get()).bounds().getWidth();
+                width = Math.max(
+                        width, SheetFonts.glyph(signs.get(i).get()).bounds().getWidth());
+            for (int i : column)
+                x[i] = start - SheetFonts.glyph(signs.get(i).get()).bounds().getWidth();
             start -= width + ACCIDENTAL_GAP;
         }
         return x;

@@ -1,6 +1,7 @@
 package org.mantice.app.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
@@ -143,7 +144,8 @@ final class MeasureSprings {
             double width = ChordText.outline(chords.get(i).symbol()).bounds().getMaxX() - Engraving.HALF_HEAD;
             int next = i + 1 < chords.size() ? indexOf(chords.get(i + 1).offset()) : end;
             boolean last = i + 1 == chords.size();
-            if (next > from) rods.add(new Rod(from, next, last ? width - OVERHANG : width + TEXT_GAP + Engraving.HALF_HEAD));
+            if (next > from)
+                rods.add(new Rod(from, next, last ? width - OVERHANG : width + TEXT_GAP + Engraving.HALF_HEAD));
         }
     }
 
@@ -170,7 +172,7 @@ final class MeasureSprings {
 
     /** Short rods first, so that what they give need not be given again by long ones. */
     private void hold(List<Rod> rods) {
-        rods.sort(java.util.Comparator.comparingInt((Rod rod) -> rod.to() - rod.from())
+        rods.sort(Comparator.comparingInt((Rod rod) -> rod.to() - rod.from())
                 .thenComparingInt(Rod::from));
         for (Rod rod : rods) {
             double has = 0;

@@ -72,7 +72,8 @@ final class MeasureWriter {
 
     /** A pickup's rest shows its own length, a full measure's the whole rest. */
     private boolean isAllOneRest() {
-        boolean short0 = measure.length().isBefore(measure.meter().length()) && !measure.meter().isFree();
+        boolean short0 = measure.length().isBefore(measure.meter().length())
+                && !measure.meter().isFree();
         return measure.melody().size() <= 1 && !short0;
     }
 

@@ -46,11 +46,10 @@ final class NoteInk {
     }
 
     private void note(int index, StaffEvent event, double x) {
-        legerLines(event.heads(), x, event.stemUp(), headWidth(event), 1);
+        legerLines(ink, event.heads(), x, event.stemUp(), headWidth(event), 1);
         for (StaffEvent.Head head : event.heads()) {
             ink.glyph(NoteGlyphs.head(event.value()), headX(event, head, x), Stems.y(head.place()));
-            head.accidental()
-                    .ifPresent(sign -> ink.glyph(sign, x + head.accidentalX(), Stems.y(head.place())));
+            head.accidental().ifPresent(sign -> ink.glyph(sign, x + head.accidentalX(), Stems.y(head.place())));
         }
         if (event.value().hasStem()) stem(index, event, x);
         double edge = x + headWidth(event) - HALF_HEAD;
@@ -72,29 +71,20 @@ final class NoteInk {
 
     private void stem(int index, StaffEvent event, double x) {
         double tip = placed.tip(index);
-        double foot = event.stemUp()
-                ? Stems.y(event.lowest()) - STEM_ANCHOR
-                : Stems.y(event.highest()) + STEM_ANCHOR;
+        double foot = event.stemUp() ? Stems.y(event.lowest()) - STEM_ANCHOR : Stems.y(event.highest()) + STEM_ANCHOR;
         double left = Stems.stemX(event, x) - STEM / 2;
         ink.bar(left, Math.min(tip, foot), STEM, Math.abs(foot - tip));
         int flags = event.value().flags();
         if (flags > 0 && !beamed[index])
-            ink.glyph(
-                    NoteGlyphs.flag(flags, event.stemUp()), left, tip + Stems.flagShift(flags, event.stemUp()));
+            ink.glyph(NoteGlyphs.flag(flags, event.stemUp()), left, tip + Stems.flagShift(flags, event.stemUp()));
     }
 
     private void dots(int count, double x, int place) {
-        for (int i = 0; i < count; i++)
-            ink.glyph(Glyph.AUGMENTATION_DOT, x + i * HeadWriter.DOT_PITCH, Stems.y(place));
-    }
-
-    private void legerLines(List<StaffEvent.Head> heads, double x, boolean up, double width, double scale) {
-        legerLines(ink, heads, x, up, width, scale);
+        for (int i = 0; i < count; i++) ink.glyph(Glyph.AUGMENTATION_DOT, x + i * HeadWriter.DOT_PITCH, Stems.y(place));
     }
 
     /** @param width of an ordinary head before scaling */
-    static void legerLines(
-            LineInk ink, List<StaffEvent.Head> heads, double x, boolean up, double width, double scale) {
+    static void legerLines(LineInk ink, List<StaffEvent.Head> heads, double x, boolean up, double width, double scale) {
         int lowest = heads.get(0).place();
         int highest = heads.get(heads.size() - 1).place();
         for (int line = -2; line >= lowest; line -= 2) legerLine(ink, heads, line, x, up, width, scale);

@@ -1,6 +1,7 @@
 package org.mantice.app.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.mantice.app.words.Words;
 import org.mantice.tune.Articulation;
@@ -43,7 +44,8 @@ final class NoteMarkInk {
         for (int i = 0; i < events.size(); i++) {
             if (events.get(i).source().isEmpty()) continue;
             EventMarks marks = events.get(i).source().get().marks();
-            if (marks.fermata() && events.get(i).last()) centred(Glyph.FERMATA_ABOVE, events.get(i).wholeMeasure() ? placed.middle() : placed.x(i), true);
+            if (marks.fermata() && events.get(i).last())
+                centred(Glyph.FERMATA_ABOVE, events.get(i).wholeMeasure() ? placed.middle() : placed.x(i), true);
             if (marks.breathAfter() && events.get(i).last()) breath(i);
         }
         effects(events);
@@ -107,21 +109,21 @@ final class NoteMarkInk {
         ink.glyph(Glyph.BREATH_MARK_COMMA, left, ink.highest(left, left + 0.7, 0.2) - 0.2);
     }
 
+    /** At the first of the notes that share one. */
     private void effects(List<StaffEvent> events) {
-        BellowsEffect running = null;
+        Optional<BellowsEffect> running = Optional.empty();
         for (int i = 0; i < events.size(); i++) {
-            BellowsEffect effect = events.get(i)
-                    .source()
-                    .flatMap(source -> source.marks().bellowsEffect())
-                    .orElse(null);
-            if (effect != null && effect != running) {
-                String text = effect == BellowsEffect.SHAKE ? words.text("staff.shake") : words.text("staff.ricochet");
-                SheetFonts.Outline outline = SheetFonts.text(text, SheetFonts.Face.ITALIC, Engraving.SMALL_SIZE);
-                double left = placed.x(i) - Engraving.HALF_HEAD;
-                ink.outline(outline, left, ink.highest(left, left + outline.advance(), 0) - 0.6);
-            }
+            Optional<BellowsEffect> effect =
+                    events.get(i).source().flatMap(source -> source.marks().bellowsEffect());
+            if (effect.isPresent() && !effect.equals(running)) effect(effect.get(), placed.x(i) - Engraving.HALF_HEAD);
             running = effect;
         }
+    }
+
+    private void effect(BellowsEffect effect, double left) {
+        String text = effect == BellowsEffect.SHAKE ? words.text("staff.shake") : words.text("staff.ricochet");
+        SheetFonts.Outline outline = SheetFonts.text(text, SheetFonts.Face.ITALIC, Engraving.SMALL_SIZE);
+        ink.outline(outline, left, ink.highest(left, left + outline.advance(), 0) - 0.6);
     }
 
     /** A number at the stems, with a bracket where no beam shows the group. */

@@ -46,9 +46,7 @@ record NoteValue(int halvings, int dots) {
         int halvings = Long.numberOfTrailingZeros(length.denominator())
                 - Long.numberOfTrailingZeros(Long.lowestOneBit(length.numerator()))
                 - dots;
-        return halvings < BREVE || halvings > SHORTEST
-                ? Optional.empty()
-                : Optional.of(new NoteValue(halvings, dots));
+        return halvings < BREVE || halvings > SHORTEST ? Optional.empty() : Optional.of(new NoteValue(halvings, dots));
     }
 
     /** The longest plain value that is not longer, else the shortest there is. */

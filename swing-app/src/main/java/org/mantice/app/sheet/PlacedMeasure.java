@@ -17,7 +17,9 @@ final class PlacedMeasure {
         this.box = box;
         this.opening = opening;
         this.closing = closing;
-        this.x = staff.events().stream().mapToDouble(event -> box.xOf(event.offset())).toArray();
+        this.x = staff.events().stream()
+                .mapToDouble(event -> box.xOf(event.offset()))
+                .toArray();
         this.tips = Stems.tips(staff, box);
     }
 

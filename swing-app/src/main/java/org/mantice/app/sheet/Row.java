@@ -28,8 +28,7 @@ record Row(List<Part> parts, boolean framed) {
     }
 
     static Row framed(String text) {
-        return new Row(
-                List.of(new Part(SheetFonts.text(text, SheetFonts.Face.BOLD, Engraving.CHORD_SIZE), 1)), true);
+        return new Row(List.of(new Part(SheetFonts.text(text, SheetFonts.Face.BOLD, Engraving.CHORD_SIZE), 1)), true);
     }
 
     static Row glyph(Glyph glyph, double scale) {
@@ -51,8 +50,7 @@ record Row(List<Part> parts, boolean framed) {
     /** How far it reaches below its base line. */
     double depth() {
         double depth = 0;
-        for (Part part : parts)
-            depth = Math.max(depth, part.outline().bounds().getMaxY() * part.scale());
+        for (Part part : parts) depth = Math.max(depth, part.outline().bounds().getMaxY() * part.scale());
         return depth + (framed ? FRAME : 0);
     }
 

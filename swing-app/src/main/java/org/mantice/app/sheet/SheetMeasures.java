@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.mantice.tune.Barlines;
 import org.mantice.tune.Key;
 import org.mantice.tune.Measure;
@@ -55,20 +56,21 @@ final class SheetMeasures {
         if (!unrolled) return written;
         return new Barlines(
                 false,
-                java.util.Optional.empty(),
+                Optional.empty(),
                 false,
                 List.of(),
                 false,
                 false,
                 false,
-                java.util.Optional.empty(),
+                Optional.empty(),
                 false,
                 false,
                 written.doubleBar());
     }
 
     boolean changesKey(int index) {
-        return index > 0 && measure(index).key().fifths() != measure(index - 1).key().fifths();
+        return index > 0
+                && measure(index).key().fifths() != measure(index - 1).key().fifths();
     }
 
     /** True for the first cell. */
@@ -96,7 +98,10 @@ final class SheetMeasures {
     Opening warning(int index) {
         if (index + 1 >= count()) return new Opening(List.of(), false, 0, 0);
         return Opening.warning(
-                measure(index + 1), changesKey(index + 1), changesMeter(index + 1), measure(index).key());
+                measure(index + 1),
+                changesKey(index + 1),
+                changesMeter(index + 1),
+                measure(index).key());
     }
 
     /** Width of the right barline. */

@@ -56,8 +56,7 @@ final class SheetSpans {
                 if (event.source().isEmpty()) continue;
                 MelodyEvent source = event.source().get();
                 if (event.last()) stop(open, cell, i, source.marks().slurStops());
-                if (event.first())
-                    for (int k = 0; k < source.marks().slurStarts(); k++) open.add(new int[] {cell, i});
+                if (event.first()) for (int k = 0; k < source.marks().slurStarts(); k++) open.add(new int[] {cell, i});
             }
         }
         breakOff(open, sheet.count() - 1);
@@ -104,8 +103,10 @@ final class SheetSpans {
 
     /** One that ends with a measure's first beat ends at the barline before it. */
     private void add(int fromCell, MusicalTime from, int toCell, MusicalTime to, boolean crescendo) {
-        if (to.isZero() && toCell > fromCell) add(fromCell, from, toCell - 1, sheet.measure(toCell - 1).length(), crescendo);
-        else if (fromCell < toCell || from.isBefore(to)) hairpins.add(new Hairpin(fromCell, from, toCell, to, crescendo));
+        if (to.isZero() && toCell > fromCell)
+            add(fromCell, from, toCell - 1, sheet.measure(toCell - 1).length(), crescendo);
+        else if (fromCell < toCell || from.isBefore(to))
+            hairpins.add(new Hairpin(fromCell, from, toCell, to, crescendo));
     }
 
     private void findEndings() {

@@ -1,6 +1,7 @@
 package org.mantice.app.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Inks the slurs of a line: below where all stems point up, else above; high enough to clear what they join. */
@@ -25,7 +26,7 @@ final class SlurInk {
         List<SheetSpans.Slur> here = new ArrayList<>();
         for (SheetSpans.Slur slur : slurs)
             if (slur.toCell() >= line.first() && slur.fromCell() <= line.last()) here.add(slur);
-        here.sort(java.util.Comparator.comparingDouble(slur -> right(slur) - left(slur)));
+        here.sort(Comparator.comparingDouble(slur -> right(slur) - left(slur)));
         here.forEach(this::write);
     }
 
@@ -56,9 +57,7 @@ final class SlurInk {
     private double left(SheetSpans.Slur slur) {
         if (!line.has(slur.fromCell())) return line.left();
         PlacedMeasure measure = line.of(slur.fromCell());
-        return slur.openStart()
-                ? measure.box().x() + measure.opening().width() + 0.3
-                : measure.x(slur.fromEvent());
+        return slur.openStart() ? measure.box().x() + measure.opening().width() + 0.3 : measure.x(slur.fromEvent());
     }
 
     private double right(SheetSpans.Slur slur) {
@@ -104,15 +103,12 @@ final class SlurInk {
             double straight = curve.y1() + (curve.y2() - curve.y1()) * share;
             shift = Math.max(shift, sign * (obstacle[1] - straight) - 3 * share * (1 - share) * rise);
         }
-        return new Curve(
-                curve.x1(), curve.y1() + sign * shift, curve.x2(), curve.y2() + sign * shift, sign * rise);
+        return new Curve(curve.x1(), curve.y1() + sign * shift, curve.x2(), curve.y2() + sign * shift, sign * rise);
     }
 
     private List<double[]> obstacles(SheetSpans.Slur slur, Curve curve, boolean above) {
         List<double[]> obstacles = new ArrayList<>();
-        for (int cell = Math.max(slur.fromCell(), line.first());
-                cell <= Math.min(slur.toCell(), line.last());
-                cell++) {
+        for (int cell = Math.max(slur.fromCell(), line.first()); cell <= Math.min(slur.toCell(), line.last()); cell++) {
             PlacedMeasure measure = line.of(cell);
             for (int i = 0; i < measure.staff().events().size(); i++) {
                 double x = measure.x(i);

@@ -28,7 +28,8 @@ final class Stems {
     /** For each event the y of its stem's end, of its outer head where it has no stem. */
     static double[] tips(StaffMeasure staff, MeasureGrid.Box box) {
         Stems stems = new Stems(staff, box);
-        for (int i = 0; i < stems.tips.length; i++) stems.tips[i] = single(staff.events().get(i));
+        for (int i = 0; i < stems.tips.length; i++)
+            stems.tips[i] = single(staff.events().get(i));
         staff.beams().forEach(stems::beam);
         return stems.tips;
     }

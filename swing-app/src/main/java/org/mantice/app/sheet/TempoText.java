@@ -34,9 +34,7 @@ final class TempoText {
         double beats = settings.tempo().milliBeatsPerMinute() / 1000.0;
         return row(
                 settings.tempo().beat(),
-                settings.tempoAssumed()
-                        ? words.text("staff.tempoAssumed", beats)
-                        : words.text("staff.tempo", beats));
+                settings.tempoAssumed() ? words.text("staff.tempoAssumed", beats) : words.text("staff.tempo", beats));
     }
 
     /** A written mark at or before the first note of the first cell, in whose place the settings' stands. */
@@ -64,10 +62,7 @@ final class TempoText {
         NoteValue value = NoteValue.of(beat).orElse(new NoteValue(NoteValue.QUARTER, 0));
         Row row = Row.glyph(NoteGlyphs.metronome(value), SCALE);
         for (int dot = 0; dot < value.dots(); dot++) row = row.then(Row.glyph(Glyph.MET_AUGMENTATION_DOT, SCALE));
-        return row.then(
-                new Row(
-                        List.of(new Row.Part(
-                                SheetFonts.text(text, SheetFonts.Face.PLAIN, Engraving.WORDS_SIZE), 1)),
-                        false));
+        return row.then(new Row(
+                List.of(new Row.Part(SheetFonts.text(text, SheetFonts.Face.PLAIN, Engraving.WORDS_SIZE), 1)), false));
     }
 }

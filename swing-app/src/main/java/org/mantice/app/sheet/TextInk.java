@@ -45,8 +45,7 @@ final class TextInk {
             if (cell == 0 || !lineStart && !line.sheet().isUnrolled()) continue;
             ink.played(line.isPlayed(cell));
             Measure measure = line.of(cell).staff().measure();
-            SheetFonts.Outline outline =
-                    SheetFonts.text(measure.number(), SheetFonts.Face.PLAIN, Engraving.SMALL_SIZE);
+            SheetFonts.Outline outline = SheetFonts.text(measure.number(), SheetFonts.Face.PLAIN, Engraving.SMALL_SIZE);
             double x = lineStart ? 0 : line.of(cell).box().x() - outline.advance() / 2;
             ink.outline(outline, x, ink.highest(x, x + outline.advance(), 0) - 0.45);
         }
@@ -62,8 +61,7 @@ final class TextInk {
     private void register(int cell, Mark.Registration mark) {
         int banks = (mark.high() ? 1 : 0) + mark.middle() + (mark.low() ? 1 : 0);
         if (banks == 0) return;
-        RegisterSign.Triple triple =
-                new RegisterSign.Triple(mark.high() ? 1 : 0, mark.middle(), mark.low() ? 1 : 0);
+        RegisterSign.Triple triple = new RegisterSign.Triple(mark.high() ? 1 : 0, mark.middle(), mark.low() ? 1 : 0);
         Optional<RegisterSign> sign = RegisterSign.ofTriple(triple).stream().findFirst();
         if (sign.isEmpty()) return;
         ink.played(line.isPlayed(cell));
@@ -108,7 +106,9 @@ final class TextInk {
             if (mark instanceof Mark.Rehearsal rehearsal)
                 items.add(new Item(
                         Row.framed(rehearsal.text()),
-                        rehearsal.offset().isPositive() ? x : line.of(cell).box().x(),
+                        rehearsal.offset().isPositive()
+                                ? x
+                                : line.of(cell).box().x(),
                         false,
                         played));
             else if (mark instanceof Mark.Words said && !said.text().isBlank())
@@ -183,7 +183,8 @@ final class TextInk {
                         .sum()
                 - BETWEEN;
         double x = Math.max(0, Math.min(from, line.width() - width));
-        double depth = cluster.stream().mapToDouble(item -> item.row().depth()).max().orElse(0);
+        double depth =
+                cluster.stream().mapToDouble(item -> item.row().depth()).max().orElse(0);
         double base = ink.highest(x - BETWEEN / 2, x + width + BETWEEN / 2, ceiling) - GAP - depth;
         for (Item item : cluster) {
             ink.played(item.played());

@@ -39,9 +39,9 @@ final class TieInk {
         else if (index + 1 == events.size()
                 && line.has(cell + 1)
                 && !line.sheet().jumps(cell + 1)
-                && holds(line.of(cell + 1).staff().events().get(0), head).isPresent())
-            to = target(cell + 1, 0, head);
-        else if (index + 1 == events.size()) to = line.of(cell).box().right() - line.of(cell).closing() - GAP;
+                && holds(line.of(cell + 1).staff().events().get(0), head).isPresent()) to = target(cell + 1, 0, head);
+        else if (index + 1 == events.size())
+            to = line.of(cell).box().right() - line.of(cell).closing() - GAP;
         else to = from + LOOSE_END;
         curve(from, to, event, head);
     }
@@ -54,8 +54,7 @@ final class TieInk {
     }
 
     private static double rightOf(StaffEvent event, StaffEvent.Head head) {
-        double width =
-                SheetFonts.glyph(NoteGlyphs.head(event.value())).bounds().getWidth();
+        double width = SheetFonts.glyph(NoteGlyphs.head(event.value())).bounds().getWidth();
         return width - Engraving.HALF_HEAD + (head.displaced() && event.stemUp() ? width : 0);
     }
 

@@ -29,8 +29,8 @@ class GridSpacingTest {
         Stream<SheetContent> examples = Sheets.examples().stream()
                 .flatMap(file -> Stream.of(new Reading.AsWritten(), new Reading.AsPlayed())
                         .map(reading -> Sheets.bare(file, reading)));
-        Stream<SheetContent> random = IntStream.range(0, 25)
-                .mapToObj(seed -> Sheets.bare(Sheets.random(seed, 24), new Reading.AsWritten()));
+        Stream<SheetContent> random =
+                IntStream.range(0, 25).mapToObj(seed -> Sheets.bare(Sheets.random(seed, 24), new Reading.AsWritten()));
         return Stream.concat(examples, random);
     }
 
@@ -60,8 +60,7 @@ class GridSpacingTest {
         for (MeasureGrid.Line line : GridSpacing.of(content, 120).lines())
             for (MeasureGrid.Box box : line.boxes()) {
                 List<Double> xs = List.copyOf(box.positions().values());
-                var measure =
-                        content.performance().tune().measure(box.cell().written());
+                var measure = content.performance().tune().measure(box.cell().written());
 
                 assertThat(xs).isSorted().doesNotHaveDuplicates();
                 assertThat(xs.get(0)).isGreaterThan(box.x());
@@ -90,8 +89,7 @@ class GridSpacingTest {
                 reached = Math.max(reached, box.x());
                 for (StaffEvent event : measures.staff(box.index()).events()) {
                     double x = box.positions().get(event.offset());
-                    if (!event.wholeMeasure())
-                        assertThat(x - event.left()).isGreaterThanOrEqualTo(reached - EXACTNESS);
+                    if (!event.wholeMeasure()) assertThat(x - event.left()).isGreaterThanOrEqualTo(reached - EXACTNESS);
                     reached = x + event.right();
                 }
                 assertThat(reached).isLessThan(box.right() - measures.closing(box.index()));
@@ -157,7 +155,8 @@ class GridSpacingTest {
                 MelodyEvent.note(time(1, 4), time(1, 2), pitch),
                 MelodyEvent.note(time(3, 4), time(1, 4), pitch)));
 
-        MeasureGrid.Box box = GridSpacing.of(content, 200).lines().get(0).boxes().get(0);
+        MeasureGrid.Box box =
+                GridSpacing.of(content, 200).lines().get(0).boxes().get(0);
 
         double quarter = box.xOf(time(1, 4)) - box.xOf(time(0, 1));
         double half = box.xOf(time(3, 4)) - box.xOf(time(1, 4));

@@ -50,8 +50,8 @@ final class PaintedLine {
         int below = (int) Math.ceil(painter.below(line) * space);
         int top = ROOM + above;
         int last = top + 4 * space + below;
-        BufferedImage image = new BufferedImage(
-                (int) Math.ceil(width * space) + 2 * ROOM, last + ROOM, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image =
+                new BufferedImage((int) Math.ceil(width * space) + 2 * ROOM, last + ROOM, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
@@ -87,10 +87,7 @@ final class PaintedLine {
     boolean hasInkOutside() {
         for (int y = 0; y < image.getHeight(); y++)
             for (int x = 0; x < image.getWidth(); x++) {
-                boolean inside = y >= first - 1
-                        && y <= last + 1
-                        && x >= ROOM - 1
-                        && x <= image.getWidth() - ROOM + 1;
+                boolean inside = y >= first - 1 && y <= last + 1 && x >= ROOM - 1 && x <= image.getWidth() - ROOM + 1;
                 if (!inside && image.getRGB(x, y) != Color.WHITE.getRGB()) return true;
             }
         return false;

@@ -75,8 +75,7 @@ class SheetSpansTest {
 
         assertThat(spans.slurs())
                 .containsExactly(
-                        new SheetSpans.Slur(0, 0, 0, 1, true, false),
-                        new SheetSpans.Slur(1, 1, 1, 1, false, true));
+                        new SheetSpans.Slur(0, 0, 0, 1, true, false), new SheetSpans.Slur(1, 1, 1, 1, false, true));
     }
 
     @Test

@@ -72,7 +72,16 @@ final class Sheets {
 
     static Measure measure(Meter meter, Key key, MelodyEvent... events) {
         return new Measure(
-                "1", meter.length(), meter, key, false, List.of(events), List.of(), List.of(), List.of(), Barlines.PLAIN);
+                "1",
+                meter.length(),
+                meter,
+                key,
+                false,
+                List.of(events),
+                List.of(),
+                List.of(),
+                List.of(),
+                Barlines.PLAIN);
     }
 
     static MusicalTime time(long numerator, long denominator) {
@@ -101,7 +110,8 @@ final class Sheets {
         List<BassEvent> bass = new ArrayList<>();
         MusicalTime length = meter.length();
         for (MusicalTime at = MusicalTime.ZERO; at.isBefore(length); ) {
-            MusicalTime duration = time(1 + random.nextInt(6), List.of(4, 8, 8, 12, 16, 32).get(random.nextInt(6)))
+            MusicalTime duration = time(
+                            1 + random.nextInt(6), List.of(4, 8, 8, 12, 16, 32).get(random.nextInt(6)))
                     .min(length.minus(at));
             melody.add(event(random, at, duration));
             if (random.nextInt(4) == 0) chords.add(new PlacedChord(at, chord(random)));

@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.mantice.tune.EventMarks;
 import org.mantice.tune.GraceGroup;
 import org.mantice.tune.Key;
-import org.mantice.tune.Measure;
 import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.MelodyNote;
 import org.mantice.tune.Meter;
@@ -28,7 +27,8 @@ class StaffMeasureTest {
     /** Values as halvings with a dot for each dot: 2 is a quarter, 2. a dotted one. */
     private static String values(StaffMeasure staff) {
         return staff.events().stream()
-                .map(event -> (event.isRest() ? "r" : "") + event.value().halvings()
+                .map(event -> (event.isRest() ? "r" : "")
+                        + event.value().halvings()
                         + ".".repeat(event.value().dots()))
                 .collect(Collectors.joining(" "));
     }
@@ -79,12 +79,10 @@ class StaffMeasureTest {
         for (int i = 0; i < 5; i++) events.add(MelodyEvent.note(Sheets.time(5 + i, 20), Sheets.time(1, 20), A4));
         for (int i = 0; i < 3; i++) events.add(MelodyEvent.note(Sheets.time(3 + i, 6), Sheets.time(1, 6), A4));
 
-        StaffMeasure staff =
-                StaffMeasure.of(measure(Meter.of(4, 4), Key.C_MAJOR, events.toArray(MelodyEvent[]::new)));
+        StaffMeasure staff = StaffMeasure.of(measure(Meter.of(4, 4), Key.C_MAJOR, events.toArray(MelodyEvent[]::new)));
 
         assertThat(values(staff)).isEqualTo("3 3 3 4 4 4 4 4 2 2 2");
-        assertThat(staff.tuplets())
-                .containsExactly(List.of(0, 1, 2), List.of(3, 4, 5, 6, 7), List.of(8, 9, 10));
+        assertThat(staff.tuplets()).containsExactly(List.of(0, 1, 2), List.of(3, 4, 5, 6, 7), List.of(8, 9, 10));
         assertThat(staff.events().get(3).tuplet()).isEqualTo(5);
         assertThat(staff.beams()).containsExactly(List.of(0, 1, 2), List.of(3, 4, 5, 6, 7));
     }
@@ -144,8 +142,7 @@ class StaffMeasureTest {
     private static MelodyEvent chord(String chord) {
         List<MelodyNote> notes = IntStream.range(0, chord.split(" ").length)
                 .mapToObj(i -> chord.split(" ")[i])
-                .map(text -> MelodyNote.of(
-                        Pitch.of(Step.valueOf(text.substring(0, 1)), 0, text.charAt(1) - '0')))
+                .map(text -> MelodyNote.of(Pitch.of(Step.valueOf(text.substring(0, 1)), 0, text.charAt(1) - '0')))
                 .toList();
         return new MelodyEvent(
                 MusicalTime.ZERO, MusicalTime.QUARTER, notes, GraceGroup.NONE, GraceGroup.NONE, EventMarks.NONE);

@@ -102,8 +102,7 @@ class StaffPainterTest {
                 0,
                 played.selected(),
                 played.current());
-        MeasureGrid.Box box =
-                GridSpacing.of(played, 100).lines().get(0).boxes().get(0);
+        MeasureGrid.Box box = GridSpacing.of(played, 100).lines().get(0).boxes().get(0);
         int x = (int) Math.round(box.xOf(Sheets.time(9, 4)) * SPACE);
 
         PaintedLine line = PaintedLine.of(silent, 0, 100, SPACE);
@@ -114,7 +113,8 @@ class StaffPainterTest {
 
     @Test
     void chordSymbolsStandHigherWhereAHighNoteIsUnderOneOfThem() {
-        PlacedChord first = new PlacedChord(Sheets.time(0, 1), ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.MAJOR));
+        PlacedChord first =
+                new PlacedChord(Sheets.time(0, 1), ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.MAJOR));
         PlacedChord third = new PlacedChord(Sheets.time(1, 2), first.symbol());
 
         double away = painter(withHighThirdNote(first)).above(0);
@@ -130,8 +130,7 @@ class StaffPainterTest {
     private static SheetContent withHighThirdNote(PlacedChord... chords) {
         List<MelodyEvent> events = new ArrayList<>();
         for (int i = 0; i < 4; i++)
-            events.add(MelodyEvent.note(
-                    Sheets.time(i, 4), Sheets.time(1, 4), Pitch.of(Step.D, 0, i == 2 ? 6 : 5)));
+            events.add(MelodyEvent.note(Sheets.time(i, 4), Sheets.time(1, 4), Pitch.of(Step.D, 0, i == 2 ? 6 : 5)));
         return Sheets.bare(new Measure(
                 "1",
                 Sheets.time(1, 1),
@@ -157,8 +156,7 @@ class StaffPainterTest {
         new StaffPainter(content, GridSpacing.of(content, 100), Words.of(Locale.ENGLISH))
                 .paint(graphics, 0, 80, 4, PaintedLine.COLOURS);
 
-        assertThat(graphics.getTransform())
-                .isEqualTo(java.awt.geom.AffineTransform.getTranslateInstance(3, 5));
+        assertThat(graphics.getTransform()).isEqualTo(java.awt.geom.AffineTransform.getTranslateInstance(3, 5));
         assertThat(graphics.getColor()).isEqualTo(Color.PINK);
         assertThat(graphics.getRenderingHints()).isEqualTo(hints);
         graphics.dispose();
