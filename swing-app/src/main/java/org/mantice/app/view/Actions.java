@@ -61,6 +61,12 @@ public final class Actions {
         }
     }
 
+    /** Says after the label what exactly would be done, as in "Undo: register"; empty for the label alone. */
+    public void specify(Command command, Optional<String> what) {
+        CommandAction action = actions.get(command);
+        action.putValue(Action.NAME, action.label.text() + what.map(text -> ": " + text).orElse(""));
+    }
+
     /** The keys of a command, the one shown in the menu first. */
     public List<KeyStroke> keys(Command command) {
         return actions.get(command).keys;
@@ -81,13 +87,14 @@ public final class Actions {
     }
 
     private final class CommandAction extends AbstractAction {
-        private final List<KeyStroke> keys;
-        private Optional<Runnable> work = Optional.empty();
-        private Optional<Predicate<PlannerState>> isOn = Optional.empty();
-        private Predicate<PlannerState> possible = state -> false;
+        private final transient MarkedLabel label;
+        private final transient List<KeyStroke> keys;
+        private transient Optional<Runnable> work = Optional.empty();
+        private transient Optional<Predicate<PlannerState>> isOn = Optional.empty();
+        private transient Predicate<PlannerState> possible = state -> false;
 
         CommandAction(Command command) {
-            MarkedLabel label = MarkedLabel.of(words.of("commands", command));
+            label = MarkedLabel.of(words.of("commands", command));
             putValue(NAME, label.text());
             label.mnemonic().ifPresent(key -> {
                 putValue(MNEMONIC_KEY, key);
