@@ -51,6 +51,14 @@ final class Board {
         listeners.remove(listener);
     }
 
+    Runnable listeningDuring(Runnable work) {
+        List<Consumer<PlannerState>> before = List.copyOf(listeners);
+        work.run();
+        List<Consumer<PlannerState>> added = new ArrayList<>(listeners);
+        added.removeAll(before);
+        return () -> listeners.removeAll(added);
+    }
+
     void change(Consumer<Draft> edit) {
         Draft draft = new Draft(state, inside);
         edit.accept(draft);

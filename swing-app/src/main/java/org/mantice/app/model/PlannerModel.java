@@ -78,6 +78,16 @@ public final class PlannerModel {
     }
 
     /**
+     * Lets views be thrown away that listen for as long as they live.
+     *
+     * @param work makes them
+     * @return lets go of all that began to listen during the work
+     */
+    public Runnable listeningDuring(Runnable work) {
+        return board.listeningDuring(work);
+    }
+
+    /**
      * Plans a tune from scratch: locks, history and choice of the tune before are gone, and so is what was wished for
      * it; only how many plans to find stays.
      */

@@ -17,8 +17,8 @@ final class MessageArea extends JPanel {
     private final transient PlannerModel model;
     private final transient Words words;
     private final transient Actions actions;
-    private final MessageBox answer = new MessageBox();
-    private final MessageBox notices = new MessageBox();
+    private final MessageBox answer;
+    private final MessageBox notices;
     private final List<String> said = new ArrayList<>();
     private transient Optional<Message> shown = Optional.empty();
 
@@ -27,6 +27,8 @@ final class MessageArea extends JPanel {
         this.model = model;
         this.words = words;
         this.actions = actions;
+        this.answer = new MessageBox(words.text("window.message.answer"));
+        this.notices = new MessageBox(words.text("window.message.notice"));
         add(answer);
         add(notices);
         model.addListener(this::show);

@@ -25,8 +25,11 @@ final class MessageBox extends JPanel {
     private final Text text = new Text();
     private final JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
 
-    MessageBox() {
+    /** @param name of the box while it is empty */
+    MessageBox(String name) {
         super(new BorderLayout());
+        text.getAccessibleContext().setAccessibleName(name);
+        getAccessibleContext().setAccessibleName(name);
         title.setLabelFor(text);
         JScrollPane scroll = new JScrollPane(text);
         scroll.setBorder(BorderFactory.createEmptyBorder());

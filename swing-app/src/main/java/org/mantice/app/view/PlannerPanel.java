@@ -1,0 +1,145 @@
+package org.mantice.app.view;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.Container;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import javax.swing.LayoutFocusTraversalPolicy;
+import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.ProfileChoices;
+import org.mantice.app.words.Words;
+
+/**
+ * The whole planner in one panel: setup, figures, sheet, why, differences, taste. It knows no frame and brings its own
+ * keys, so that it works in any program's window. Files, looks and languages are the host's: it binds their commands.
+ */
+public final class PlannerPanel extends JPanel {
+    private static final String MUSIC = "music";
+    private static final String TABLE = "table";
+
+    private final transient PlannerModel model;
+    private final transient Words words;
+    private final transient Actions actions;
+    private final SetupBar setup;
+    private final FiguresView figures;
+    private final SheetView sheet;
+    private final SheetTableView table;
+    private final SheetHead head;
+    private final MessageArea messages;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel deck = new JPanel(cards);
+    private final JTabbedPane side = new JTabbedPane();
+    private String card = MUSIC;
+    private int zoomPercent = Zoom.USUAL;
+
+    /**
+     * Makes the panel and binds the planner's commands.
+     *
+     * @param choices the accordions and players to pick from
+     */
+    public PlannerPanel(PlannerModel model, Words words, Actions actions, ProfileChoices choices) {
+        super(new BorderLayout());
+        this.model = model;
+        this.words = words;
+        this.actions = actions;
+        PlannerCommands.bind(model, words, actions);
+        bindViews();
+        this.setup = new SetupBar(model, words, actions, choices);
+        this.figures = new FiguresView(model, words);
+        this.sheet = new SheetView(model, words, actions);
+        this.table = new SheetTableView(model, words);
+        this.head = new SheetHead(new SheetBar(model, words, actions), words, actions);
+        this.messages = new MessageArea(model, words, actions);
+        layOut();
+        actions.installKeys(this);
+        head.showZoom(zoomPercent);
+        actions.follow(model.state());
+        getAccessibleContext().setAccessibleName(words.text("window.planner"));
+    }
+
+    private void layOut() {
+        JPanel top = new JPanel(new BorderLayout());
+        top.add(setup);
+        top.add(messages, BorderLayout.PAGE_END);
+        JScrollPane scroll = new JScrollPane(sheet);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        deck.add(scroll, MUSIC);
+        deck.add(table, TABLE);
+        JPanel below = new JPanel(new BorderLayout());
+        below.add(head, BorderLayout.PAGE_START);
+        below.add(deck);
+        side.addTab(words.text("window.tab.why"), new WhyView(model, words, actions));
+        side.addTab(words.text("window.tab.differences"), new DifferencesView(model, words, actions));
+        side.addTab(words.text("window.tab.taste"), new TasteView(model, words, actions));
+        side.getAccessibleContext().setAccessibleName(words.text("window.side"));
+        add(top, BorderLayout.PAGE_START);
+        add(split(
+                JSplitPane.HORIZONTAL_SPLIT,
+                split(JSplitPane.VERTICAL_SPLIT, figures, below, 0.25, words.text("window.split.figures")),
+                side,
+                0.7,
+                words.text("window.split.side")));
+    }
+
+    private JSplitPane split(int direction, Component first, Component second, double weight, String title) {
+        JSplitPane split = new JSplitPane(direction, true, first, second);
+        split.setResizeWeight(weight);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.getAccessibleContext().setAccessibleName(title);
+        return split;
+    }
+
+    private void bindViews() {
+        actions.bind(Command.SHOW_SETUP, () -> focusInto(setup), state -> true);
+        actions.bind(Command.SHOW_FIGURES, () -> focusInto(figures), state -> true);
+        actions.bindSwitch(Command.SHOW_SHEET, () -> show(MUSIC), state -> true, state -> card.equals(MUSIC));
+        actions.bindSwitch(Command.SHOW_TABLE, () -> show(TABLE), state -> true, state -> card.equals(TABLE));
+        actions.bind(Command.SHOW_WHY, () -> showSide(0), state -> true);
+        actions.bind(Command.SHOW_DIFFERENCES, () -> showSide(1), state -> true);
+        actions.bind(Command.SHOW_TASTE, () -> showSide(2), state -> true);
+        actions.bind(Command.LARGER, () -> setZoomPercent(Zoom.larger(zoomPercent)), state -> zoomPercent < Zoom.most());
+        actions.bind(
+                Command.SMALLER, () -> setZoomPercent(Zoom.smaller(zoomPercent)), state -> zoomPercent > Zoom.least());
+        actions.bind(Command.USUAL_SIZE, () -> setZoomPercent(Zoom.USUAL), state -> true);
+    }
+
+    private void show(String which) {
+        card = which;
+        cards.show(deck, which);
+        actions.follow(model.state());
+        focusInto(deck);
+    }
+
+    private void showSide(int tab) {
+        side.setSelectedIndex(tab);
+        focusInto((Container) side.getSelectedComponent());
+    }
+
+    private static void focusInto(Container view) {
+        Component first = new LayoutFocusTraversalPolicy().getFirstComponent(view);
+        if (first != null) first.requestFocusInWindow();
+    }
+
+    /** The size of the sheet. */
+    public int zoomPercent() {
+        return zoomPercent;
+    }
+
+    /** @param percent what lies outside 75 to 200 is taken to the nearer end */
+    public void setZoomPercent(int percent) {
+        zoomPercent = Zoom.within(percent);
+        sheet.setZoom(zoomPercent / 100.0);
+        head.showZoom(zoomPercent);
+        actions.follow(model.state());
+    }
+
+    /** Tells the player something, above the plans, until it is put away; blocks nothing. */
+    public void say(String sentence) {
+        messages.say(sentence);
+    }
+}

@@ -1,0 +1,51 @@
+package org.mantice.app.view;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import org.mantice.app.words.Words;
+
+/** Above the sheet: what it shows, as music or as a table, how large. */
+final class SheetHead extends JPanel {
+    private final transient Words words;
+    private final JLabel zoom = new JLabel();
+
+    SheetHead(SheetBar bar, Words words, Actions actions) {
+        super(new BorderLayout());
+        this.words = words;
+        JPanel kind = new JPanel(new FlowLayout(FlowLayout.TRAILING, UIScale.scale(4), UIScale.scale(4)));
+        kind.add(toggle(actions.get(Command.SHOW_SHEET)));
+        kind.add(toggle(actions.get(Command.SHOW_TABLE)));
+        kind.add(sign("−", actions.get(Command.SMALLER)));
+        kind.add(zoom);
+        kind.add(sign("+", actions.get(Command.LARGER)));
+        add(bar);
+        add(kind, BorderLayout.LINE_END);
+        getAccessibleContext().setAccessibleName(words.text("window.sheetHead"));
+    }
+
+    private static JToggleButton toggle(Action action) {
+        JToggleButton button = new JToggleButton(action);
+        button.getAccessibleContext().setAccessibleName(button.getText());
+        return button;
+    }
+
+    private static JButton sign(String sign, Action action) {
+        JButton button = new JButton(action);
+        button.setHideActionText(true);
+        button.setText(sign);
+        button.setMnemonic(0);
+        button.getAccessibleContext().setAccessibleName((String) action.getValue(Action.NAME));
+        return button;
+    }
+
+    void showZoom(int percent) {
+        zoom.setText(words.text("window.percent", percent));
+        zoom.getAccessibleContext().setAccessibleName(words.text("window.zoom", percent));
+    }
+}
