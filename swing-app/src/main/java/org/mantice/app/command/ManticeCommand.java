@@ -36,8 +36,10 @@ public final class ManticeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    /** @param more verbs that are made elsewhere, as the window's */
+    public static CommandLine commandLine(PrintWriter out, PrintWriter err, Object... more) {
         CommandLine line = new CommandLine(new ManticeCommand());
+        for (Object verb : more) line.addSubcommand(verb);
         line.setOut(out);
         line.setErr(err);
         line.setExecutionExceptionHandler((e, failed, parsed) -> report(e, err));

@@ -1,0 +1,151 @@
+package org.mantice.app.window;
+
+import java.awt.EventQueue;
+import java.lang.reflect.InvocationTargetException;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import org.mantice.app.look.Looks;
+import org.mantice.app.model.Background;
+import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.Setup;
+import org.mantice.app.model.ThreadBackground;
+import org.mantice.app.model.Wishes;
+import org.mantice.app.sheet.Strip;
+import org.mantice.app.words.Words;
+import org.mantice.app.work.AppFolder;
+import org.mantice.app.work.ProfileShelf;
+import org.mantice.app.work.RecoveryCopy;
+import org.mantice.app.work.RecoveryWriter;
+import org.mantice.app.work.RememberedFile;
+import org.mantice.app.work.Shelved;
+import org.mantice.instrument.Accordion;
+import org.mantice.instrument.AccordionPresets;
+import org.mantice.player.Player;
+import org.mantice.player.PlayerPresets;
+import org.mantice.plugin.Packs;
+
+/**
+ * Where the window is put together: first what catches faults, then what is remembered, the look before any window, the
+ * model, the window, and last the tune.
+ */
+public final class AppMain {
+    static final String VERSION = "0.1.0";
+    private static final String USUAL_ACCORDION = "full-41-key-120-bass";
+    private static final String USUAL_PLAYER = "medium-hand";
+    private static final Duration BETWEEN_COPIES = Duration.ofSeconds(5);
+
+    private final WindowStart start;
+    private final Uncaught uncaught;
+    private final NoticeBoard notices = new NoticeBoard(EventQueue::invokeLater);
+    private final AppFolder folder;
+    private final ScheduledExecutorService filesThread;
+    private final Threads threads;
+    private final Keeping keeping;
+    private final CountDownLatch closed = new CountDownLatch(1);
+
+    private AppMain(WindowStart start) {
+        this.start = start;
+        this.uncaught = new Uncaught(report -> Crash.show(Optional.empty(), Words.of(Locale.getDefault()), report));
+        Thread.setDefaultUncaughtExceptionHandler(uncaught);
+        this.folder = AppFolder.ofThisComputer(notices);
+        this.filesThread = Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread thread = new Thread(work, "mantice files");
+            thread.setDaemon(true);
+            return thread;
+        });
+        this.threads = new Threads(this::onFilesThread, EventQueue::invokeLater);
+        this.keeping = new Keeping(new RememberedFile(folder), new ProfileShelf(folder), threads);
+    }
+
+    /** An executor keeps what its work throws to itself; here it is told like everything that nobody caught. */
+    private void onFilesThread(Runnable work) {
+        filesThread.execute(() -> {
+            try {
+                work.run();
+            } catch (RuntimeException | Error e) {
+                uncaught.uncaughtException(Thread.currentThread(), e);
+            }
+        });
+    }
+
+    /**
+     * Opens the window and waits until it is closed.
+     *
+     * @throws InterruptedException if the waiting is interrupted
+     */
+    public static void run(WindowStart start) throws InterruptedException {
+        AppMain app = new AppMain(start);
+        try {
+            EventQueue.invokeAndWait(app::openWindow);
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException("the window cannot be opened", e.getCause());
+        }
+        app.closed.await();
+    }
+
+    private void openWindow() {
+        Locale language = start.language()
+                .or(() -> keeping.remembered().appearance().language())
+                .orElse(Locale.getDefault());
+        Looks.use(start.dark().or(() -> keeping.remembered().appearance().dark()).orElse(false));
+        Background background = new ThreadBackground(EventQueue::invokeLater, "mantice planning");
+        PlannerModel model = new PlannerModel(
+                start.packs(), background, new Setup(accordion(), player(), Wishes.NONE, List.of()));
+        for (Strip strip : Strip.values())
+            model.show(strip, keeping.remembered().appearance().strips().contains(strip));
+        Papers papers = new Papers(model);
+        MainWindow window = new MainWindow(model, papers, keeping, threads, language);
+        RecoveryWork recovery = recovery(window, papers, background);
+        uncaught.use(recovery::writeNow, report -> Crash.show(Optional.of(window), window.words(), report));
+        notices.readBy(notice -> window.say(notice::text));
+        for (Packs.Problem problem : start.packs().problems())
+            window.say(words -> words.text("window.pack", problem.origin(), problem.message()));
+        window.atEnd(() -> {
+            recovery.close();
+            closed.countDown();
+        });
+        window.setVisible(true);
+        recovery.offer(() -> openFirst(window));
+    }
+
+    private void openFirst(MainWindow window) {
+        start.file()
+                .ifPresentOrElse(
+                        file -> window.opening().open(List.of(file)),
+                        window.opening()::openExample);
+    }
+
+    private RecoveryWork recovery(MainWindow window, Papers papers, Background background) {
+        RecoveryCopy copy = new RecoveryCopy(folder, InstantSource.system());
+        RecoveryWriter writer = new RecoveryWriter(
+                copy, RecoveryWriter.Later.on(filesThread), InstantSource.system(), BETWEEN_COPIES);
+        return new RecoveryWork(
+                window.model(), papers, threads, window, new RecoveryWork.Copies(copy, writer, background));
+    }
+
+    private Accordion accordion() {
+        return start.accordion()
+                .or(() -> keeping.remembered()
+                        .picked()
+                        .accordion()
+                        .flatMap(keeping.shelf()::accordion)
+                        .flatMap(Shelved::profile))
+                .orElseGet(() -> AccordionPresets.get(USUAL_ACCORDION));
+    }
+
+    private Player player() {
+        return start.player()
+                .or(() -> keeping.remembered()
+                        .picked()
+                        .player()
+                        .flatMap(keeping.shelf()::player)
+                        .flatMap(Shelved::profile))
+                .orElseGet(() -> PlayerPresets.get(USUAL_PLAYER));
+    }
+}

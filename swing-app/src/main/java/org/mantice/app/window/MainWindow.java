@@ -1,0 +1,168 @@
+package org.mantice.app.window;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import org.mantice.app.model.OpenTune;
+import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.PlannerState;
+import org.mantice.app.view.Actions;
+import org.mantice.app.view.PlannerPanel;
+import org.mantice.app.words.Words;
+import org.mantice.app.work.Appearance;
+
+/** The frame: menu bar, planner, status line. Changing the language builds its content anew around the same model. */
+public final class MainWindow extends JFrame implements Talk {
+    private final transient PlannerModel model;
+    private final transient Papers papers;
+    private final transient Keeping keeping;
+    private final transient Dialogs dialogs;
+    private final transient OpeningWork opening;
+    private final transient SavingWork saving;
+    private final transient WindowPlace place;
+    private transient Words words = Words.of(Locale.ENGLISH);
+    private transient Actions actions = new Actions(words);
+    private transient Runnable letGo = () -> {};
+    private transient Runnable atEnd = () -> {};
+    private PlannerPanel panel;
+    private StatusLine status;
+
+    MainWindow(PlannerModel model, Papers papers, Keeping keeping, Threads threads, Locale language) {
+        this.model = model;
+        this.papers = papers;
+        this.keeping = keeping;
+        this.dialogs = new SwingDialogs(() -> this, () -> words);
+        this.opening = new OpeningWork(model, papers, keeping, threads, this);
+        this.saving = new SavingWork(model, papers, keeping, threads, this);
+        this.place = new WindowPlace(this);
+        speak(language);
+        panel.setZoomPercent(keeping.remembered().appearance().zoomPercent());
+        setIconImages(AppIcon.all());
+        setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                quit();
+            }
+        });
+        place.restore(keeping.remembered().appearance().window());
+    }
+
+    /** Builds the content in a language. */
+    void speak(Locale language) {
+        int zoom = panel == null ? 0 : panel.zoomPercent();
+        letGo.run();
+        words = Words.of(language);
+        JComponent.setDefaultLocale(words.locale());
+        setLocale(words.locale());
+        actions = new Actions(words);
+        WindowCommands.bind(this, actions, opening, saving);
+        letGo = model.listeningDuring(this::build);
+        if (zoom > 0) panel.setZoomPercent(zoom);
+        show(model.state());
+    }
+
+    private void build() {
+        panel = new PlannerPanel(model, words, actions, keeping);
+        status = new StatusLine(words, papers);
+        JPanel content = new JPanel(new BorderLayout());
+        content.add(panel);
+        content.add(status, BorderLayout.PAGE_END);
+        content.setTransferHandler(
+                new FileDrop(files -> saving.beforeLosing(() -> opening.open(files))));
+        setContentPane(content);
+        setJMenuBar(new Menus(
+                        words,
+                        actions,
+                        new Menus.Recent(
+                                keeping::remembered,
+                                file -> saving.beforeLosing(() -> opening.openRecent(file))))
+                .bar());
+        model.addListener(this::show);
+        revalidate();
+    }
+
+    private void show(PlannerState state) {
+        status.show(state);
+        String tune = state.tune()
+                .map(OpenTune::read)
+                .map(read -> read.tune().title())
+                .filter(title -> !title.isBlank())
+                .orElse(words.text("window.name"));
+        setTitle(words.text(papers.isUnsaved(state) ? "window.title.unsaved" : "window.title", tune));
+        getAccessibleContext().setAccessibleName(getTitle());
+    }
+
+    Words words() {
+        return words;
+    }
+
+    PlannerModel model() {
+        return model;
+    }
+
+    Keeping keeping() {
+        return keeping;
+    }
+
+    OpeningWork opening() {
+        return opening;
+    }
+
+    /** What is done when the window closes, after all questions. */
+    void atEnd(Runnable work) {
+        atEnd = work;
+    }
+
+    /** Closes, unless the player would rather stay. */
+    void quit() {
+        saving.beforeLosing(this::end);
+    }
+
+    private void end() {
+        PlannerState state = model.state();
+        Optional<String> accordion = keeping.keyOf(state.setup().accordion());
+        Optional<String> player = keeping.keyOf(state.setup().player());
+        keeping.rememberNow(remembered -> {
+            Appearance appearance = remembered
+                    .appearance()
+                    .withZoom(panel.zoomPercent())
+                    .withStrips(state.strips())
+                    .withWindow(place.bounds());
+            var now = remembered.withAppearance(appearance);
+            if (accordion.isPresent()) now = now.withAccordion(accordion.get());
+            return player.isPresent() ? now.withPlayer(player.get()) : now;
+        });
+        letGo.run();
+        dispose();
+        atEnd.run();
+    }
+
+    @Override
+    public void say(Function<Words, String> sentence) {
+        panel.say(sentence.apply(words));
+    }
+
+    @Override
+    public void note(Function<Words, String> sentence) {
+        status.note(sentence.apply(words));
+        show(model.state());
+    }
+
+    @Override
+    public Dialogs ask() {
+        return dialogs;
+    }
+
+    /** Shows a page over the window until it is put away. */
+    void page(String title, Component page) {
+        Pages.show(this, title, page, words);
+    }
+}
