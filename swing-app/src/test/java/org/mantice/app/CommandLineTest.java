@@ -21,11 +21,14 @@ class CommandLineTest {
     Path folder;
 
     @Test
-    void startWithoutArgumentsPlansTheShippedExample() {
+    void startWithoutArgumentsAndDisplayPlansTheShippedExample() {
         Answer answer = call();
 
         assertThat(answer.code()).isZero();
-        assertThat(answer.err()).isEmpty();
+        assertThat(answer.err().lines())
+                .singleElement()
+                .asString()
+                .startsWith("There is no display, so here is the command line: ");
         assertThat(answer.out())
                 .contains("Lanterns at the Weir", "turns of the bellows", "(assumed)", "OUT@", "estimates");
     }

@@ -24,7 +24,7 @@ final class ChoicesTable extends JPanel {
 
     private final transient Words words;
     private final Rows rows = new Rows();
-    private final JTable table = new JTable(rows);
+    private final JTable table;
     private final JLabel note = new JLabel();
     private final JButton more = new JButton();
     private transient List<WhyModel.Row> all = List.of();
@@ -34,6 +34,7 @@ final class ChoicesTable extends JPanel {
     ChoicesTable(Words words, Consumer<WhyModel.Row> taken) {
         super(new BorderLayout());
         this.words = words;
+        this.table = new JTable(rows);
         JLabel title = new JLabel(words.text("why.choices"));
         title.setLabelFor(table);
         add(title, BorderLayout.PAGE_START);

@@ -35,9 +35,12 @@ public final class AccessibleNames {
                 walk(child, path + " > " + child.getClass().getName().replaceAll(".*[.]", ""));
     }
 
-    /** As Swing decides whether Tab stops at a component: it can have the focus, and has keys of its own. */
+    /**
+     * As Swing decides whether Tab stops at a component: it can have the focus, and has keys of its own. What is hidden
+     * by itself is passed over, what is in a hidden card or box is not.
+     */
     private static boolean takesFocus(Component component) {
-        if (!component.isFocusable() || !(component instanceof JComponent swing)) return false;
+        if (!component.isVisible() || !component.isFocusable() || !(component instanceof JComponent swing)) return false;
         InputMap keys = swing.getInputMap(JComponent.WHEN_FOCUSED);
         KeyStroke[] all = keys.allKeys();
         return all != null && all.length > 0;

@@ -13,8 +13,22 @@ import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.InputMap;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JEditorPane;
+import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSlider;
+import javax.swing.JSpinner;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.JTree;
 import javax.swing.KeyStroke;
 import javax.swing.LookAndFeel;
 import javax.swing.UIManager;
@@ -84,11 +98,26 @@ class CommandsTest {
         Map<KeyStroke, String> taken = new HashMap<>();
         try {
             Looks.use(false);
-            for (Object key : UIManager.getLookAndFeelDefaults().keySet().toArray()) {
-                String name = String.valueOf(key);
-                if (!name.contains("InputMap") || name.matches("(Desktop|InternalFrame|ToolBar|RootPane).*")) continue;
-                if (UIManager.get(key) instanceof InputMap map && map.allKeys() != null)
-                    for (KeyStroke stroke : map.allKeys()) taken.put(stroke, name + ": " + map.get(stroke));
+            for (JComponent component : List.of(
+                    new JTextField(),
+                    new JTextArea(),
+                    new JEditorPane(),
+                    new JSpinner(),
+                    new JComboBox<>(),
+                    new JTable(),
+                    new JTree(),
+                    new JList<>(),
+                    new JSlider(),
+                    new JCheckBox(),
+                    new JButton(),
+                    new JTabbedPane(),
+                    new JScrollPane(),
+                    new JSplitPane())) {
+                for (int when : new int[] {JComponent.WHEN_FOCUSED, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT}) {
+                    KeyStroke[] keys = component.getInputMap(when).allKeys();
+                    if (keys != null)
+                        for (KeyStroke key : keys) taken.put(key, component.getClass().getSimpleName());
+                }
             }
         } finally {
             restore(before);

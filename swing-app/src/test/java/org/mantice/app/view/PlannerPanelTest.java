@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javax.swing.AbstractButton;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -41,6 +42,7 @@ import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.plan.Lock;
 import org.mantice.player.PlayerPresets;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
@@ -216,23 +218,20 @@ class PlannerPanelTest {
         assertThat(side.getSelectedComponent()).isInstanceOf(WhyView.class);
     }
 
-    /** The tune has a chord below the smallest keyboard's lowest key when it is shifted down. */
     @Test
     void whatCannotBePlayedIsSaidWithItsRemedies() throws IOException {
         Looks.use(false);
         embed(Locale.GERMAN);
         model.open(States.open("lanterns-at-the-weir"));
 
-        model.setAccordion(AccordionPresets.get("beginner-26-key-12-bass"));
-        model.setWishes(Wishes.NONE.withTransposition(-11));
+        model.lock(new Lock.Register(OptionalInt.empty(), "no-such-switch"));
         Pictures.keep(Pictures.of(panel, 1400, 960), "shell-unplayable");
 
         assertThat(model.state().answer()).isInstanceOf(Answer.NotPlayable.class);
         MessageBox box = find(find(panel, MessageArea.class), MessageBox.class);
         assertThat(box.isVisible()).isTrue();
         assertThat(box.text()).contains("→");
-        model.setWishes(Wishes.NONE);
-        model.setAccordion(AccordionPresets.get("full-41-key-120-bass"));
+        act(Command.FREE_ALL);
         assertThat(box.isVisible()).isFalse();
     }
 
