@@ -196,7 +196,11 @@ public final class Planning {
     /** What else was possible at a place in a pass, given the plan's earlier layers; best first. */
     public List<Choice> choicesAt(
             Plan plan, RuleSet layer, Taste taste, List<Lock> locks, int pass, WrittenPlace place) {
-        Question question = new Question(taste, locks, 1, () -> false);
+        return choicesAt(plan, layer, new Question(taste, locks, 1, () -> false), pass, place);
+    }
+
+    /** The same for a question that may be cancelled. */
+    public List<Choice> choicesAt(Plan plan, RuleSet layer, Question question, int pass, WrittenPlace place) {
         return switch (layer) {
             case REPEAT_VARIATION -> layers.variation().choicesAt(question, pass, place);
             case JUMP_COST -> layers.leftHand(plan.variation()).choicesAt(question, pass, place);

@@ -16,13 +16,13 @@ import org.mantice.rule.RuleSet;
 import org.mantice.rule.Step;
 
 /** Makes a jar with a pack of one rule, as a stranger would. */
-final class OneRulePack {
-    static final String RULE = "stranger.rule";
+public final class OneRulePack {
+    public static final String RULE = "stranger.rule";
 
     private OneRulePack() {}
 
     /** @param cost the body of the rule's cost method, where {@code step} is what it looks at */
-    static void write(Path jar, Path work, RuleSet set, Class<? extends Step> reach, String cost) throws IOException {
+    public static void write(Path jar, Path work, RuleSet set, Class<? extends Step> reach, String cost) throws IOException {
         Path source = work.resolve("src/stranger/Pack.java");
         Path classes = Files.createDirectories(work.resolve("classes"));
         Files.createDirectories(source.getParent());

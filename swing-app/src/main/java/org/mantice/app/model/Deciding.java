@@ -18,13 +18,15 @@ final class Deciding {
     private final Board board;
     private final PlanningDesk desk;
     private final Answering answering;
+    private final Looking looking;
     private final Undoing undoing;
 
-    Deciding(Packs packs, Board board, PlanningDesk desk, Answering answering) {
+    Deciding(Packs packs, Board board, PlanningDesk desk, Answering answering, Looking looking) {
         this.packs = packs;
         this.board = board;
         this.desk = desk;
         this.answering = answering;
+        this.looking = looking;
         this.undoing = new Undoing(board);
     }
 
@@ -124,6 +126,7 @@ final class Deciding {
             answering.failed(e);
             return;
         }
+        looking.giveWay();
         List<RuleSet> touched = touched(made);
         Optional<Plan> retouch =
                 touched.isEmpty() ? Optional.empty() : state.chosenOffer().map(Offer::plan);

@@ -2,12 +2,14 @@ package org.mantice.app.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import org.mantice.Planning;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
 import org.mantice.layer.Choice;
 import org.mantice.layer.Places;
+import org.mantice.layer.Question;
 import org.mantice.performance.Performance;
 import org.mantice.plan.Decision;
 import org.mantice.plan.Explanation;
@@ -24,11 +26,16 @@ import org.mantice.rule.RuleSet;
  */
 record InsightFinder(Selection selection, Plan plan, Taste taste, List<Lock> kept, List<Lock> locks) {
     /** Asks the planning; slow. */
-    Insight find(Planning planning) {
+    Insight find(Planning planning, BooleanSupplier cancelled) {
         Spot spot = selection.spot();
         Performance performance = planning.performance();
         List<Choice> choices = planning
-                .choicesAt(plan, layer(spot.strip()), taste, others(), spot.pass(), spot.place())
+                .choicesAt(
+                        plan,
+                        layer(spot.strip()),
+                        new Question(taste, others(), 1, cancelled),
+                        spot.pass(),
+                        spot.place())
                 .stream()
                 .filter(choice -> fits(choice.decision(), spot))
                 .toList();

@@ -39,6 +39,11 @@ final class Looking {
                 selection.map(wanted -> draft.offers().get(wanted.offer()).plan()));
     }
 
+    /** Plans are searched for now, and nothing else. */
+    void giveWay() {
+        asking.cancel();
+    }
+
     /** Asks about the selection anew, unless plans are being searched for: then that comes first. */
     void inquire() {
         asking.cancel();

@@ -51,8 +51,8 @@ public final class PlannerModel {
         this.board = new Board(setup);
         Answering answering = new Answering(board, this::settled);
         PlanningDesk desk = new PlanningDesk(packs, background, patienceSeconds, answering);
-        this.deciding = new Deciding(packs, board, desk, answering);
         this.looking = new Looking(board, desk);
+        this.deciding = new Deciding(packs, board, desk, answering, looking);
         this.questions = new Questions(packs, board, desk);
     }
 

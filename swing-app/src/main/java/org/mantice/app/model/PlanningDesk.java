@@ -4,9 +4,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.function.Function;
+
 import org.mantice.PlanRequest;
 import org.mantice.Planner;
 import org.mantice.Planning;
@@ -111,9 +112,15 @@ final class PlanningDesk {
 
     /** Asks something of a planning. @param answer computes it in the background */
     <R> Background.Running ask(
-            Basis basis, Function<Planning, R> answer, Consumer<R> done) {
+            Basis basis, BiFunction<Planning, BooleanSupplier, R> answer, Consumer<R> done) {
         Ticket ticket = new Ticket();
-        this.<R, R>start(ticket, basis, (planning, news, cancelled) -> answer.apply(planning), news -> {}, done, listener::refused);
+        this.<R, R>start(
+                ticket,
+                basis,
+                (planning, news, cancelled) -> answer.apply(planning, cancelled),
+                news -> {},
+                done,
+                listener::refused);
         return ticket;
     }
 

@@ -33,7 +33,7 @@ final class Questions {
         Taste taste = taste();
         board.inside()
                 .made()
-                .ifPresent(made -> desk.ask(made.basis(), planning -> planning.explain(plan, taste), explained));
+                .ifPresent(made -> desk.ask(made.basis(), (planning, cancelled) -> planning.explain(plan, taste), explained));
     }
 
     void explainDifference(Plan plan, Plan other, Consumer<Explanation> explained) {
@@ -42,7 +42,7 @@ final class Questions {
                 .made()
                 .ifPresent(made -> desk.ask(
                         made.basis(),
-                        planning -> planning.explain(plan, taste).minus(planning.explain(other, taste)),
+                        (planning, cancelled) -> planning.explain(plan, taste).minus(planning.explain(other, taste)),
                         explained));
     }
 
@@ -54,7 +54,7 @@ final class Questions {
             PlanFiles files = new PlanFiles(tune.fileName(), tune.read(), tune.part(), packs);
             desk.ask(
                     made.basis(),
-                    planning -> files.of(planning, priced(plan, planning), setup.player(), setup.locks()),
+                    (planning, cancelled) -> files.of(planning, priced(plan, planning), setup.player(), setup.locks()),
                     file);
         });
     }
