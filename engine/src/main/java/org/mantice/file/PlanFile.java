@@ -42,8 +42,9 @@ public final class PlanFile {
 
     /** The same file with another plan; fields that this version does not know are kept. */
     public PlanFile with(PlanDocument changed, Performance performance) {
-        ObjectNode next = new PlanTree(performance).of(changed);
-        keepUnknown(tree, next);
+        PlanTree trees = new PlanTree(performance);
+        ObjectNode next = trees.of(changed);
+        keepUnknown(tree, trees.of(document), next);
         return new PlanFile(changed, next);
     }
 
@@ -77,13 +78,15 @@ public final class PlanFile {
         return new PlanFile(new PlanReader(file, fields).document(), file.root());
     }
 
-    /** Copies into {@code to} the fields of {@code from} that it lacks, object by object. */
-    private static void keepUnknown(ObjectNode from, ObjectNode to) {
+    /** Copies into {@code to} the fields of {@code from} that are not among those known, object by object. */
+    private static void keepUnknown(ObjectNode from, ObjectNode known, ObjectNode to) {
         for (Map.Entry<String, JsonNode> field : from.properties()) {
-            JsonNode there = to.get(field.getKey());
-            if (there == null) to.set(field.getKey(), field.getValue());
-            else if (there instanceof ObjectNode inner && field.getValue() instanceof ObjectNode old)
-                keepUnknown(old, inner);
+            String name = field.getKey();
+            if (!known.has(name)) {
+                if (!to.has(name)) to.set(name, field.getValue());
+            } else if (field.getValue() instanceof ObjectNode old
+                    && known.get(name) instanceof ObjectNode own
+                    && to.get(name) instanceof ObjectNode inner) keepUnknown(old, own, inner);
         }
     }
 }

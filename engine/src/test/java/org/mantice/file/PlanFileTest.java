@@ -33,7 +33,9 @@ import org.mantice.plan.Figures;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
+import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
+import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
 import org.mantice.rule.GiveWay;
 import org.mantice.rule.HandMove;
@@ -136,6 +138,26 @@ class PlanFileTest {
 
         assertThat(kept.path("mood").asText()).isEqualTo("blue");
         assertThat(kept.at("/settings/swing").asInt()).isEqualTo(12);
+    }
+
+    @Test
+    void aWeightThatWasTakenBackStaysAway() {
+        PlanDocument plain = file(plans().get(0)).document();
+        PlanDocument weighed = withTaste(plain, Taste.PLAIN.with("bellows.turns", 2_000));
+
+        PlanFile read = PlanFile.parse(PlanFile.of(weighed, planning.performance()).bytes(), HERE);
+        PlanFile again = read.with(plain, planning.performance());
+
+        assertThat(PlanFile.parse(again.bytes(), HERE).document()).isEqualTo(plain);
+    }
+
+    private static PlanDocument withTaste(PlanDocument of, Taste taste) {
+        Player p = of.player();
+        Player player = new Player(
+                p.id(), p.name(), p.handSpanTenths(), p.bassMethod(), p.jumps(), p.mayTurnInHeldNote(), taste);
+        return new PlanDocument(
+                of.engine(), of.tune(), of.settings(), of.accordion(), player, of.packs(), of.locks(), of.plan(),
+                of.figures(), of.explanation());
     }
 
     @Test
