@@ -44,5 +44,8 @@ final class Engraving {
     /** Least distance of the middles of two notes, so that finger digits fit. Our choice. */
     static final double FINGER_PITCH = 1.6;
 
+    /** Least distance of two beats where buttons are named at them. Our choice. */
+    static final double BUTTON_PITCH = 2.8;
+
     private Engraving() {}
 }

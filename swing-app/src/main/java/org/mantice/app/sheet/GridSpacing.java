@@ -30,7 +30,7 @@ final class GridSpacing {
         this.measures = measures;
         this.width = width;
         for (int i = 0; i < measures.count(); i++)
-            springs.add(new MeasureSprings(measures.staff(i), measures.closing(i)));
+            springs.add(new MeasureSprings(measures.staff(i), measures.closing(i), measures.hasLeftHand()));
     }
 
     /**

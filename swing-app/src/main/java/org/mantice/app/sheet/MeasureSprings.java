@@ -44,14 +44,18 @@ final class MeasureSprings {
     /** Distance to be kept between two moments. */
     private record Rod(int from, int to, double length) {}
 
-    MeasureSprings(StaffMeasure staff, double closing) {
+    /**
+     * @param closing width of the right barline
+     * @param leftHand whether buttons are named at the beats
+     */
+    MeasureSprings(StaffMeasure staff, double closing, boolean leftHand) {
         this.staff = staff;
         this.measure = staff.measure();
         this.moments = new ArrayList<>(momentsOf(staff));
         this.least = new double[moments.size() - 1];
         this.wish = new double[moments.size() - 1];
         wish();
-        hold(rods(closing));
+        hold(rods(closing, leftHand));
     }
 
     /** From 0 to the measure's end. */
@@ -82,14 +86,21 @@ final class MeasureSprings {
         staff.events().forEach(event -> moments.add(event.offset()));
         measure.chords().forEach(chord -> moments.add(chord.offset()));
         measure.bass().forEach(event -> moments.add(event.offset()));
-        Meter meter = measure.meter();
-        MusicalTime beat = meter.isFree() ? MusicalTime.QUARTER : meter.beat();
-        MusicalTime behind = StaffMeasure.behind(measure);
-        MusicalTime firstBeat = beat.times(behind.countOf(beat)).minus(behind);
-        for (MusicalTime at = firstBeat; at.isBefore(measure.length()); at = at.plus(beat)) moments.add(at);
+        moments.addAll(beatsOf(measure));
         moments.add(MusicalTime.ZERO);
         moments.add(measure.length());
         return moments.subSet(MusicalTime.ZERO, true, measure.length(), true);
+    }
+
+    private static List<MusicalTime> beatsOf(Measure measure) {
+        Meter meter = measure.meter();
+        MusicalTime beat = meter.isFree() ? MusicalTime.QUARTER : meter.beat();
+        MusicalTime behind = StaffMeasure.behind(measure);
+        List<MusicalTime> beats = new ArrayList<>();
+        for (MusicalTime at = beat.times(behind.countOf(beat)).minus(behind);
+                at.isBefore(measure.length());
+                at = at.plus(beat)) if (at.numerator() >= 0) beats.add(at);
+        return beats;
     }
 
     private void wish() {
@@ -111,12 +122,13 @@ final class MeasureSprings {
         return moments.indexOf(moment);
     }
 
-    private List<Rod> rods(double closing) {
+    private List<Rod> rods(double closing, boolean leftHand) {
         List<Rod> rods = new ArrayList<>();
         int end = moments.size() - 1;
         noteRods(rods, end, closing + END_GAP);
         chordRods(rods, end);
         lyricRods(rods, end);
+        if (leftHand) beatRods(rods);
         return rods;
     }
 
@@ -149,6 +161,12 @@ final class MeasureSprings {
         }
     }
 
+    private void beatRods(List<Rod> rods) {
+        List<MusicalTime> beats = beatsOf(measure);
+        for (int i = 0; i + 1 < beats.size(); i++)
+            rods.add(new Rod(indexOf(beats.get(i)), indexOf(beats.get(i + 1)), Engraving.BUTTON_PITCH));
+    }
+
     private void lyricRods(List<Rod> rods, int end) {
         int verses = LyricText.verses(measure);
         for (int verse = 1; verse <= verses; verse++) {
@@ -172,8 +190,7 @@ final class MeasureSprings {
 
     /** Short rods first, so that what they give need not be given again by long ones. */
     private void hold(List<Rod> rods) {
-        rods.sort(Comparator.comparingInt((Rod rod) -> rod.to() - rod.from())
-                .thenComparingInt(Rod::from));
+        rods.sort(Comparator.comparingInt((Rod rod) -> rod.to() - rod.from()).thenComparingInt(Rod::from));
         for (Rod rod : rods) {
             double has = 0;
             double wished = 0;

@@ -15,6 +15,7 @@ final class SheetMeasures {
     private final List<Cell> cells;
     private final List<StaffMeasure> measures = new ArrayList<>();
     private final boolean unrolled;
+    private final boolean leftHand;
 
     SheetMeasures(SheetContent content) {
         cells = content.cells();
@@ -27,6 +28,7 @@ final class SheetMeasures {
             measures.add(known.computeIfAbsent(written, index -> StaffMeasure.of(tune.measure(index))));
         }
         unrolled = !asWritten;
+        leftHand = tune.hasChords() || tune.hasBassStaff();
     }
 
     int count() {
@@ -43,6 +45,11 @@ final class SheetMeasures {
 
     Measure measure(int index) {
         return measures.get(index).measure();
+    }
+
+    /** Whether there is anything for the left hand to play. */
+    boolean hasLeftHand() {
+        return leftHand;
     }
 
     /** Whether the measures stand in order of play, so that repeats and jumps are not shown. */

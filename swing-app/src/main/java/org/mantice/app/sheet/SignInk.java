@@ -62,7 +62,7 @@ final class SignInk {
         if (barlines.repeatEnd().isPresent()) {
             double thick = nextRepeats ? right : right - THICK_BAR;
             ink.bar(thick, 0, THICK_BAR, HEIGHT);
-            double thin = right - THICK_BAR - BAR_GAP - THIN_BAR;
+            double thin = thick - BAR_GAP - THIN_BAR;
             ink.bar(thin, 0, THIN_BAR, HEIGHT);
             dots(thin - REPEAT_DOT_GAP - REPEAT_DOT);
         } else if (line.sheet().isLast(cell)) {

@@ -145,6 +145,23 @@ class GridSpacingTest {
         assertThat(GridSpacing.of(content, 140)).isEqualTo(grid);
     }
 
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void fingersHaveRoomAtNotesAndButtonsAtBeats(SheetContent content) {
+        for (MeasureGrid.Line line : GridSpacing.of(content, 160).lines())
+            for (MeasureGrid.Box box : line.boxes()) {
+                var measure = content.performance().tune().measure(box.cell().written());
+                for (int i = 0; i + 1 < measure.melody().size(); i++)
+                    assertThat(box.xOf(measure.melody().get(i + 1).offset())
+                                    - box.xOf(measure.melody().get(i).offset()))
+                            .isGreaterThan(1.59);
+                if (measure.pickup() || measure.meter().isFree()) continue;
+                var beat = measure.meter().beat();
+                for (var at = beat; at.isBefore(measure.length()); at = at.plus(beat))
+                    assertThat(box.xOf(at) - box.xOf(at.minus(beat))).isGreaterThan(2.79);
+            }
+    }
+
     @Test
     void longNoteGetsMoreRoomThanAShortOneButLessThanInProportion() {
         Pitch pitch = Pitch.of(Step.A, 0, 4);
