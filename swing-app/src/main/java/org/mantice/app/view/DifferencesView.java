@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import javax.swing.BorderFactory;
@@ -41,6 +42,7 @@ public final class DifferencesView extends JPanel {
     private final CostsPanel costs;
     private transient DifferencesModel shown =
             new DifferencesModel(List.of(), List.of(), List.of(), OptionalInt.empty(), "");
+    private transient Optional<PlannerState> before = Optional.empty();
     private boolean following;
 
     public DifferencesView(PlannerModel model, Words words, Actions actions) {
@@ -60,6 +62,7 @@ public final class DifferencesView extends JPanel {
         split.getAccessibleContext().setAccessibleName(words.text("differences.split"));
         add(split);
         getAccessibleContext().setAccessibleName(words.text("differences.title"));
+        Tables.keepInView(table, this);
         model.addListener(this::show);
         show(model.state());
     }
@@ -94,6 +97,17 @@ public final class DifferencesView extends JPanel {
     }
 
     private void show(PlannerState state) {
+        boolean same = before.filter(last -> last.performance().equals(state.performance())
+                        && last.offers().equals(state.offers())
+                        && last.compared().equals(state.compared())
+                        && last.differences().equals(state.differences())
+                        && last.differenceAt().equals(state.differenceAt()))
+                .isPresent();
+        before = Optional.of(state);
+        if (!same) showOther(state);
+    }
+
+    private void showOther(PlannerState state) {
         // Stepping shows what it steps to, even of a kind that was hidden.
         state.differenceAt().ifPresent(at -> hidden.remove(state.differences().get(at).kind()));
         DifferencesModel next = DifferencesModel.of(state, words, hidden);

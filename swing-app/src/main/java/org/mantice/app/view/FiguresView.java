@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -33,6 +34,7 @@ public final class FiguresView extends JPanel {
     private final JTable table;
     private final JTable titles;
     private final JLabel note = new JLabel(" ");
+    private transient Optional<PlannerState> before = Optional.empty();
 
     public FiguresView(PlannerModel model, Words words) {
         super(new BorderLayout());
@@ -118,6 +120,17 @@ public final class FiguresView extends JPanel {
     }
 
     private void show(PlannerState state) {
+        boolean same = before.filter(last -> last.performance().equals(state.performance())
+                        && last.offers().equals(state.offers())
+                        && last.compared().equals(state.compared())
+                        && last.chosen() == state.chosen()
+                        && last.setup().accordion().equals(state.setup().accordion()))
+                .isPresent();
+        before = Optional.of(state);
+        if (!same) showOther(state);
+    }
+
+    private void showOther(PlannerState state) {
         int row = table.getSelectedRow();
         int column = table.getSelectedColumn();
         boolean other = figures.show(

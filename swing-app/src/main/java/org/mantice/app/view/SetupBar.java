@@ -1,7 +1,6 @@
 package org.mantice.app.view;
 
 import java.awt.BorderLayout;
-import java.awt.Font;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
@@ -48,6 +47,7 @@ public final class SetupBar extends JPanel {
     private final JCheckBox loudnessOtherwise = new JCheckBox();
     private final JProgressBar progress = new JProgressBar();
     private final JLabel happening = new JLabel();
+    private transient Optional<PlannerState> before = Optional.empty();
     private boolean showing;
 
     /** @param choices the accordions and players to pick from */
@@ -120,7 +120,7 @@ public final class SetupBar extends JPanel {
 
     private JPanel settings() {
         JPanel who = new JPanel(new WrappingLayout(10, 4));
-        title.setFont(title.getFont().deriveFont(Font.BOLD, title.getFont().getSize2D() * 1.25f));
+        title.putClientProperty("FlatLaf.styleClass", "h3");
         who.add(title);
         who.add(leftOut);
         who.add(accordion);
@@ -178,6 +178,15 @@ public final class SetupBar extends JPanel {
     }
 
     private void show(PlannerState state) {
+        boolean same = before.filter(last -> last.tune().equals(state.tune())
+                        && last.setup().equals(state.setup())
+                        && last.answer().equals(state.answer()))
+                .isPresent();
+        before = Optional.of(state);
+        if (!same) showOther(state);
+    }
+
+    private void showOther(PlannerState state) {
         showing = true;
         SetupModel setup = SetupModel.of(state, words);
         title.setText(setup.title());

@@ -55,6 +55,7 @@ public final class SheetTableView extends JPanel {
         scroll.setColumnHeaderView(table.getTableHeader());
         add(scroll);
         getAccessibleContext().setAccessibleName(words.text("table.title"));
+        Tables.keepInView(table, this);
         model.addListener(this::show);
         show(model.state());
     }

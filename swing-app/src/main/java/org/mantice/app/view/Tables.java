@@ -3,11 +3,14 @@ package org.mantice.app.view;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 import javax.swing.table.TableModel;
@@ -84,5 +87,28 @@ final class Tables {
             table.setRowSelectionInterval(row, row);
             table.scrollRectToVisible(table.getCellRect(row, 0, true));
         }
+    }
+
+    /** What is selected is in view when the table's view is shown or gets another size. */
+    static void keepInView(JTable table, JComponent view) {
+        view.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentShown(ComponentEvent event) {
+                showSelected();
+            }
+
+            @Override
+            public void componentResized(ComponentEvent event) {
+                showSelected();
+            }
+
+            private void showSelected() {
+                int row = table.getSelectedRow();
+                int column = Math.max(0, table.getSelectedColumn());
+                // After the layout that the event tells of.
+                if (row >= 0)
+                    SwingUtilities.invokeLater(() -> table.scrollRectToVisible(table.getCellRect(row, column, true)));
+            }
+        });
     }
 }
