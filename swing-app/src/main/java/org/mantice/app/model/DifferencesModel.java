@@ -104,16 +104,12 @@ public record DifferencesModel(
                 : words.text("differences.nothing");
     }
 
-    private static List<KindCount> kinds(
-            PlannerState state, Words words, MusicWords music, Set<Decision.Kind> hidden) {
+    private static List<KindCount> kinds(PlannerState state, Words words, MusicWords music, Set<Decision.Kind> hidden) {
         Map<Decision.Kind, Integer> counts = new EnumMap<>(Decision.Kind.class);
         for (Difference difference : state.differences()) counts.merge(difference.kind(), 1, Integer::sum);
         List<KindCount> kinds = new ArrayList<>();
         counts.forEach((kind, count) -> kinds.add(new KindCount(
-                kind,
-                count,
-                words.text("differences.kind", music.kind(kind), count),
-                !hidden.contains(kind))));
+                kind, count, words.text("differences.kind", music.kind(kind), count), !hidden.contains(kind))));
         return kinds;
     }
 

@@ -96,8 +96,7 @@ public record FiguresModel(List<Column> columns, List<Line> lines) {
                 offer == state.chosen());
     }
 
-    private static Line line(
-            FigureRow row, List<FigureRow.Compared> plans, PlannerState state, FigureWords figures) {
+    private static Line line(FigureRow row, List<FigureRow.Compared> plans, PlannerState state, FigureWords figures) {
         List<FigureRow.Standing> standings = row.standings(plans);
         List<Value> values = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++)
@@ -114,10 +113,8 @@ public record FiguresModel(List<Column> columns, List<Line> lines) {
 
     /** Which offers are on the sheet once this one is put there or taken away; empty if that cannot be done. */
     public Optional<List<Integer>> toggled(int offer) {
-        List<Integer> compared = new ArrayList<>(columns.stream()
-                .filter(Column::compared)
-                .map(Column::offer)
-                .toList());
+        List<Integer> compared = new ArrayList<>(
+                columns.stream().filter(Column::compared).map(Column::offer).toList());
         if (!compared.remove((Integer) offer)) compared.add(offer);
         if (compared.isEmpty() || compared.size() > MOST_COMPARED) return Optional.empty();
         return Optional.of(compared.stream().sorted().toList());

@@ -29,8 +29,7 @@ public record PlanningProgress(String text, int found, int asked, boolean workin
                     found,
                     ready.asked(),
                     false);
-        if (answer instanceof Answer.Stopped)
-            return still(words.text("setup.progress.stopped", found), found, state);
+        if (answer instanceof Answer.Stopped) return still(words.text("setup.progress.stopped", found), found, state);
         if (answer instanceof Answer.NotPlayable unplayable)
             return still(
                     unplayable.obstacles().isEmpty()

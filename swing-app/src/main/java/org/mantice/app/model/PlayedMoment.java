@@ -88,8 +88,7 @@ record PlayedMoment(
         return Optional.of(place);
     }
 
-    private static void add(
-            List<PlayedMoment> all, int measure, WrittenPlace where, Place place, boolean startsPass) {
+    private static void add(List<PlayedMoment> all, int measure, WrittenPlace where, Place place, boolean startsPass) {
         if (place.moments.isEmpty())
             all.add(new PlayedMoment(
                     measure, where, place.micros, Optional.empty(), place.chord, true, true, startsPass));

@@ -127,7 +127,12 @@ public record SetupModel(
         }
 
         private static MusicalTime feltBeat(Tune tune) {
-            return SettingsBuilder.of(tune).beatsPerMinute(60).timesThrough(1).build().tempo().beat();
+            return SettingsBuilder.of(tune)
+                    .beatsPerMinute(60)
+                    .timesThrough(1)
+                    .build()
+                    .tempo()
+                    .beat();
         }
 
         private static double feltBeats(Settings settings, Tune tune) {

@@ -60,9 +60,8 @@ final class SheetCellWords {
         if (moment.treble().isEmpty()) return "";
         TrebleMoment treble = moment.treble().get();
         String notes = treble.notes().stream()
-                .map(note -> note.held()
-                        ? words.text("table.held", note(treble, note.midi()))
-                        : note(treble, note.midi()))
+                .map(note ->
+                        note.held() ? words.text("table.held", note(treble, note.midi())) : note(treble, note.midi()))
                 .collect(Collectors.joining(", "));
         return treble.graceIndex() == 0 ? notes : words.text("table.grace", notes);
     }
@@ -94,8 +93,7 @@ final class SheetCellWords {
     /** How the hand comes there; a hand that stays goes without saying. */
     String hand(RightHandPlan.Event event) {
         if (event.move() == HandMove.STAY) return "";
-        String place = music.value(
-                Decision.Kind.HAND_PLACE, String.valueOf(event.handPlace()), accordion);
+        String place = music.value(Decision.Kind.HAND_PLACE, String.valueOf(event.handPlace()), accordion);
         return words.text("table.hand", music.move(event.move()), place);
     }
 
@@ -111,8 +109,7 @@ final class SheetCellWords {
     private static long airAt(BellowsPlan.Stroke stroke, long micros) {
         long length = Math.max(1, stroke.endMicros() - stroke.startMicros());
         long passed = Math.max(0, Math.min(length, micros - stroke.startMicros()));
-        return stroke.startMillilitres()
-                + (stroke.endMillilitres() - stroke.startMillilitres()) * passed / length;
+        return stroke.startMillilitres() + (stroke.endMillilitres() - stroke.startMillilitres()) * passed / length;
     }
 
     private long open(long millilitres) {
@@ -148,10 +145,14 @@ final class SheetCellWords {
     }
 
     private static boolean isHere(Lock lock, PlayedMoment moment) {
-        if (lock instanceof Lock.Buttons buttons) return moment.main() && buttons.place().equals(moment.place());
-        if (lock instanceof Lock.Turn turn) return moment.first() && turn.place().equals(moment.place());
+        if (lock instanceof Lock.Buttons buttons)
+            return moment.main() && buttons.place().equals(moment.place());
+        if (lock instanceof Lock.Turn turn)
+            return moment.first() && turn.place().equals(moment.place());
         if (lock instanceof Lock.Finger finger)
-            return moment.main() && moment.treble().isPresent() && finger.place().equals(moment.place());
+            return moment.main()
+                    && moment.treble().isPresent()
+                    && finger.place().equals(moment.place());
         return moment.startsPass();
     }
 
@@ -162,7 +163,8 @@ final class SheetCellWords {
             Difference difference = state.differences().get(i);
             if (!moment.isAt(difference.spot())) continue;
             String kind = music.kind(difference.kind());
-            boolean steppedTo = state.differenceAt().isPresent() && state.differenceAt().getAsInt() == i;
+            boolean steppedTo =
+                    state.differenceAt().isPresent() && state.differenceAt().getAsInt() == i;
             String said = steppedTo ? words.text("table.steppedTo", kind) : kind;
             if (!kinds.contains(said)) kinds.add(said);
         }

@@ -58,8 +58,7 @@ public final class SheetTableModel {
             if (field.isOfPlan()) own.add(field);
             else {
                 if (field == Field.LOCKS)
-                    for (int offer : offers)
-                        for (Field each : own) columns.add(column(state, words, each, offer));
+                    for (int offer : offers) for (Field each : own) columns.add(column(state, words, each, offer));
                 columns.add(new SheetColumn(field, -1, words.of("table", field)));
             }
         }
@@ -107,8 +106,8 @@ public final class SheetTableModel {
             case HAND -> plan.fingers(moment).map(say::hand).orElse("");
             case BELLOWS ->
                 plan.strokeAt(moment)
-                        .map(stroke -> say.bellows(
-                                stroke, plan.strokeInto(moment).isPresent(), moment.micros()))
+                        .map(stroke ->
+                                say.bellows(stroke, plan.strokeInto(moment).isPresent(), moment.micros()))
                         .orElse("");
             case REGISTER -> say.register(plan.register(say.pass(moment)));
             case BUTTONS -> plan.buttons(moment).map(say::buttons).orElse("");
@@ -140,8 +139,7 @@ public final class SheetTableModel {
     }
 
     private static Spot registerOf(Pass pass) {
-        return new Spot(
-                Strip.REGISTERS, pass.firstMeasure(), pass.number(), new WrittenPlace(0, MusicalTime.ZERO), 0);
+        return new Spot(Strip.REGISTERS, pass.firstMeasure(), pass.number(), new WrittenPlace(0, MusicalTime.ZERO), 0);
     }
 
     private Pass pass(PlayedMoment moment) {

@@ -21,9 +21,7 @@ public enum FigureRow {
     LEAST_MARGIN(Better.MORE, Unit.COUNT, figure(Figures::leastMarginMillilitres)),
     PLAN_FACTOR(Better.MORE, Unit.FACTOR, figure(Figures::planFactorPerMille)),
     PLAN_FACTOR_UNCERTAIN(
-            Better.MORE,
-            Unit.FACTOR,
-            compared -> compared.plan().bellows().planFactorUncertainPerMille()),
+            Better.MORE, Unit.FACTOR, compared -> compared.plan().bellows().planFactorUncertainPerMille()),
     LONGEST_STROKE(Better.LESS, Unit.SECONDS, figure(Figures::longestStrokeMillis)),
     UNEVEN_STROKES(Better.LESS, Unit.COUNT, figure(Figures::unevenStrokes)),
     POSITION_CHANGES(Better.LESS, Unit.COUNT, figure(Figures::positionChanges)),

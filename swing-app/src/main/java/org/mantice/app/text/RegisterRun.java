@@ -21,7 +21,8 @@ public record RegisterRun(int length, String switchId, int octave) {
         List<RegisterRun> runs = new ArrayList<>();
         for (VariationPlan.PassDecision pass : plan.variation().passes()) {
             int last = runs.size() - 1;
-            if (last >= 0 && runs.get(last).isLike(pass)) runs.set(last, runs.get(last).longer());
+            if (last >= 0 && runs.get(last).isLike(pass))
+                runs.set(last, runs.get(last).longer());
             else runs.add(new RegisterRun(1, pass.switchId(), pass.octave()));
         }
         return List.copyOf(runs);

@@ -109,7 +109,8 @@ public final class DifferencesView extends JPanel {
 
     private void showOther(PlannerState state) {
         // Stepping shows what it steps to, even of a kind that was hidden.
-        state.differenceAt().ifPresent(at -> hidden.remove(state.differences().get(at).kind()));
+        state.differenceAt()
+                .ifPresent(at -> hidden.remove(state.differences().get(at).kind()));
         DifferencesModel next = DifferencesModel.of(state, words, hidden);
         boolean otherPlans = !next.plans().equals(shown.plans());
         boolean otherRows = !next.rows().equals(shown.rows());
@@ -126,9 +127,8 @@ public final class DifferencesView extends JPanel {
     }
 
     private void showFilters() {
-        List<Decision.Kind> kinds = shown.kinds().stream()
-                .map(DifferencesModel.KindCount::kind)
-                .toList();
+        List<Decision.Kind> kinds =
+                shown.kinds().stream().map(DifferencesModel.KindCount::kind).toList();
         if (!List.copyOf(filters.keySet()).equals(kinds)) {
             filterBar.removeAll();
             filters.clear();
@@ -197,8 +197,7 @@ public final class DifferencesView extends JPanel {
                 JTable of, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, selected, focused, row, column);
             setToolTipText(value.toString());
-            getAccessibleContext()
-                    .setAccessibleName(words.text("differences.cell", rows.getColumnName(column), value));
+            getAccessibleContext().setAccessibleName(words.text("differences.cell", rows.getColumnName(column), value));
             return this;
         }
     }

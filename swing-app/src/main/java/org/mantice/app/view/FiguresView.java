@@ -106,8 +106,7 @@ public final class FiguresView extends JPanel {
         figures.figures()
                 .toggled(plan.offer())
                 .ifPresentOrElse(
-                        model::compare,
-                        () -> say(words.text(plan.compared() ? "figures.atLeast" : "figures.atMost")));
+                        model::compare, () -> say(words.text(plan.compared() ? "figures.atLeast" : "figures.atMost")));
     }
 
     private void choose(int column) {
@@ -133,8 +132,7 @@ public final class FiguresView extends JPanel {
     private void showOther(PlannerState state) {
         int row = table.getSelectedRow();
         int column = table.getSelectedColumn();
-        boolean other = figures.show(
-                FiguresModel.of(state, words, model.packs().providers()));
+        boolean other = figures.show(FiguresModel.of(state, words, model.packs().providers()));
         ((AbstractTableModel) titles.getModel()).fireTableDataChanged();
         for (int i = 0; i < table.getColumnCount(); i++)
             table.getColumnModel().getColumn(i).setHeaderRenderer(head);
@@ -148,9 +146,9 @@ public final class FiguresView extends JPanel {
     private void fit() {
         for (int i = 0; i < table.getColumnCount(); i++) {
             Tables.fit(table, i);
-            table.getColumnModel().getColumn(i).setWidth(table.getColumnModel()
+            table.getColumnModel()
                     .getColumn(i)
-                    .getPreferredWidth());
+                    .setWidth(table.getColumnModel().getColumn(i).getPreferredWidth());
         }
         if (titles.getRowCount() > 0) Tables.fit(titles, 0);
         int width = titles.getColumnModel().getColumn(0).getPreferredWidth();

@@ -76,7 +76,8 @@ final class PickField<T> extends JPanel {
         if (!all.equals(entries)) {
             entries = List.copyOf(all);
             combo.removeAllItems();
-            for (T each : entries) combo.addItem(new Entry<>(each, choices.name().apply(each)));
+            for (T each : entries)
+                combo.addItem(new Entry<>(each, choices.name().apply(each)));
         }
         combo.setSelectedIndex(at);
         showing = false;

@@ -12,8 +12,8 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
-import javax.swing.JPopupMenu;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
 import javax.swing.SpinnerNumberModel;
@@ -69,10 +69,18 @@ public final class SetupBar extends JPanel {
         this.air = new JLabel(words.text("setup.air"));
         this.tempo = field("setup.tempo", "setup.tempo.hint", numbers(5, 1000), true, Wishes::withTempo);
         this.times = field("setup.times", "setup.times.hint", numbers(1, 20), true, Wishes::withTimes);
-        this.shift = field("setup.shift", "setup.shift.hint", numbers(-11, 11), false, (wishes, semitones) ->
-                wishes.withTransposition(semitones.orElse(0)));
-        this.plans = field("setup.plans", "setup.plans.hint", numbers(1, 12), false, (wishes, count) ->
-                wishes.withPlans(count.orElse(Wishes.USUAL_PLANS)));
+        this.shift = field(
+                "setup.shift",
+                "setup.shift.hint",
+                numbers(-11, 11),
+                false,
+                (wishes, semitones) -> wishes.withTransposition(semitones.orElse(0)));
+        this.plans = field(
+                "setup.plans",
+                "setup.plans.hint",
+                numbers(1, 12),
+                false,
+                (wishes, count) -> wishes.withPlans(count.orElse(Wishes.USUAL_PLANS)));
         add(settings());
         add(progress(actions), BorderLayout.PAGE_END);
         leftOut.addActionListener(event -> listLeftOut());
@@ -85,8 +93,7 @@ public final class SetupBar extends JPanel {
         Wishes of(Wishes wishes, OptionalInt number);
     }
 
-    private SettingField field(
-            String title, String hint, SpinnerNumberModel numbers, boolean optional, Change change) {
+    private SettingField field(String title, String hint, SpinnerNumberModel numbers, boolean optional, Change change) {
         return new SettingField(
                 words,
                 new SettingField.Title(words.text(title), words.text(hint)),
@@ -231,15 +238,17 @@ public final class SetupBar extends JPanel {
     }
 
     private void listLeftOut() {
-        JPopupMenu popup = new JPopupMenu(words.text("setup.leftOut.title"));
-        popup.add(new JScrollPane(leftOutList()));
-        popup.show(leftOut, 0, leftOut.getHeight());
+        JOptionPane.showMessageDialog(
+                this,
+                new JScrollPane(leftOutList()),
+                words.text("setup.leftOut.title"),
+                JOptionPane.PLAIN_MESSAGE);
     }
 
     /** What the tune does not hold as its file has it, one line each. */
     JList<String> leftOutList() {
-        JList<String> list = new JList<>(
-                SetupModel.of(model.state(), words).leftOut().toArray(String[]::new));
+        JList<String> list =
+                new JList<>(SetupModel.of(model.state(), words).leftOut().toArray(String[]::new));
         list.setVisibleRowCount(Math.min(12, list.getModel().getSize()));
         list.getAccessibleContext().setAccessibleName(words.text("setup.leftOut.title"));
         return list;

@@ -130,7 +130,9 @@ public final class SheetTableView extends JPanel {
         List<SheetColumn> columns = sheet.columns();
         int alone = plans.getSelectedIndex();
         sheet = new SheetTableModel(
-                state, words, alone <= 0 ? state.compared() : List.of(state.compared().get(alone - 1)));
+                state,
+                words,
+                alone <= 0 ? state.compared() : List.of(state.compared().get(alone - 1)));
         if (!columns.equals(sheet.columns())) moments.fireTableStructureChanged();
         else moments.fireTableDataChanged();
         for (int i = 0; i < table.getColumnCount(); i++) Tables.fit(table, i);
@@ -142,11 +144,9 @@ public final class SheetTableView extends JPanel {
         if (state.selection().isEmpty()) return;
         int row = table.getSelectedRow();
         int column = table.getSelectedColumn();
-        boolean there = row >= 0
-                && column >= 0
-                && sheet.selectionAt(row, column).equals(state.selection());
-        if (!there)
-            sheet.cellOf(state.selection().get()).ifPresent(at -> Tables.select(table, at.row(), at.column()));
+        boolean there =
+                row >= 0 && column >= 0 && sheet.selectionAt(row, column).equals(state.selection());
+        if (!there) sheet.cellOf(state.selection().get()).ifPresent(at -> Tables.select(table, at.row(), at.column()));
     }
 
     private final class Moments extends AbstractTableModel {

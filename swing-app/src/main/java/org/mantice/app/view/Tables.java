@@ -27,7 +27,8 @@ final class Tables {
         return new JTable(model) {
             @Override
             public boolean getScrollableTracksViewportWidth() {
-                return getParent() == null || getPreferredSize().width < getParent().getWidth();
+                return getParent() == null
+                        || getPreferredSize().width < getParent().getWidth();
             }
         };
     }
@@ -70,8 +71,9 @@ final class Tables {
             Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
             width = Math.max(width, cell.getPreferredSize().width);
         }
-        of.setPreferredWidth(width + 2 * table.getIntercellSpacing().width + table.getFontMetrics(table.getFont())
-                .charWidth('m'));
+        of.setPreferredWidth(width
+                + 2 * table.getIntercellSpacing().width
+                + table.getFontMetrics(table.getFont()).charWidth('m'));
     }
 
     /** Selects a cell and shows it, or nothing at -1. */

@@ -48,8 +48,7 @@ final class WrappingLayout extends FlowLayout {
                 line = Math.max(line, size.height);
                 widest = Math.max(widest, x);
             }
-            return new Dimension(
-                    widest + insets.left + insets.right + getHgap(), height + line + getVgap());
+            return new Dimension(widest + insets.left + insets.right + getHgap(), height + line + getVgap());
         }
     }
 

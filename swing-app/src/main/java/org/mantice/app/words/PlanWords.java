@@ -17,8 +17,7 @@ public final class PlanWords {
     public PlanWords(Words words, List<? extends RuleProvider> packs) {
         this.words = words;
         this.rules = new RuleWords(packs, words.locale());
-        this.leanings =
-                packs.stream().flatMap(pack -> pack.leanings().stream()).toList();
+        this.leanings = packs.stream().flatMap(pack -> pack.leanings().stream()).toList();
     }
 
     /**
@@ -45,8 +44,7 @@ public final class PlanWords {
     public String label(String label) {
         if (label.endsWith(LAYER_BY_LAYER))
             return words.text(
-                    "figures.label.layerByLayer",
-                    label(label.substring(0, label.length() - LAYER_BY_LAYER.length())));
+                    "figures.label.layerByLayer", label(label.substring(0, label.length() - LAYER_BY_LAYER.length())));
         return switch (label) {
             case "best" -> words.text("figures.label.best");
             case "best that can be played" -> words.text("figures.label.bestPlayable");
@@ -59,8 +57,6 @@ public final class PlanWords {
     }
 
     private Optional<Leaning> leaning(String id) {
-        return leanings.stream()
-                .filter(leaning -> leaning.id().equals(id))
-                .findFirst();
+        return leanings.stream().filter(leaning -> leaning.id().equals(id)).findFirst();
     }
 }

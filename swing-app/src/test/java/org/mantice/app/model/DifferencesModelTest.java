@@ -52,9 +52,11 @@ class DifferencesModelTest {
         DifferencesModel some = DifferencesModel.of(state, ENGLISH, EnumSet.of(first.kind()));
 
         assertThat(some.rows()).hasSize(all.rows().size() - first.count());
-        assertThat(some.kinds()).extracting(DifferencesModel.KindCount::count).isEqualTo(all.kinds().stream()
-                .map(DifferencesModel.KindCount::count)
-                .toList());
+        assertThat(some.kinds())
+                .extracting(DifferencesModel.KindCount::count)
+                .isEqualTo(all.kinds().stream()
+                        .map(DifferencesModel.KindCount::count)
+                        .toList());
         assertThat(some.kinds().get(0).shown()).isFalse();
         assertThat(all.count()).isEqualTo(state.differences().size() + " differences");
         assertThat(some.count()).startsWith(all.count()).endsWith(some.rows().size() + " of them listed");
@@ -75,14 +77,16 @@ class DifferencesModelTest {
     @Test
     void theDifferenceSteppedToIsTheCurrentRow() {
         PlannerState state = States.of("the-rusty-gate").comparingAll();
-        PlannerState stepped =
-                States.with(state, state.reading(), OptionalInt.of(state.differences().size() - 1), Optional.empty());
-        Decision.Kind last = state.differences().get(state.differences().size() - 1).kind();
+        PlannerState stepped = States.with(
+                state, state.reading(), OptionalInt.of(state.differences().size() - 1), Optional.empty());
+        Decision.Kind last =
+                state.differences().get(state.differences().size() - 1).kind();
 
         DifferencesModel model = DifferencesModel.of(stepped, ENGLISH, NONE);
 
         assertThat(model.current()).hasValue(model.rows().size() - 1);
-        assertThat(DifferencesModel.of(stepped, ENGLISH, EnumSet.of(last)).current()).isEmpty();
+        assertThat(DifferencesModel.of(stepped, ENGLISH, EnumSet.of(last)).current())
+                .isEmpty();
     }
 
     @Test
@@ -102,7 +106,8 @@ class DifferencesModelTest {
         CostTree tree = costs(planned, 1, 0);
 
         assertThat(tree.cost())
-                .isEqualTo(planned.offers().get(1).cost() - planned.offers().get(0).cost());
+                .isEqualTo(
+                        planned.offers().get(1).cost() - planned.offers().get(0).cost());
         check(tree);
         assertThat(tree.children()).isNotEmpty();
     }
@@ -121,21 +126,21 @@ class DifferencesModelTest {
     private static void check(CostTree tree) {
         if (tree.children().isEmpty()) return;
         assertThat(tree.children().stream().mapToLong(CostTree::cost).sum()).isEqualTo(tree.cost());
-        assertThat(tree.children().stream().map(child -> -Math.abs(child.cost()))).isSorted();
+        assertThat(tree.children().stream().map(child -> -Math.abs(child.cost())))
+                .isSorted();
         tree.children().forEach(DifferencesModelTest::check);
     }
 
     private static CostTree costs(States planned, int first, int second) {
         Explanation difference = planned.planning()
-                .explain(planned.offers().get(first).plan(), planned.planning().request().player().taste())
+                .explain(
+                        planned.offers().get(first).plan(),
+                        planned.planning().request().player().taste())
                 .minus(planned.planning()
                         .explain(
                                 planned.offers().get(second).plan(),
                                 planned.planning().request().player().taste()));
         return CostTree.ofDifference(
-                difference,
-                "A",
-                new RuleWords(States.packs().providers(), ENGLISH.locale()),
-                ENGLISH);
+                difference, "A", new RuleWords(States.packs().providers(), ENGLISH.locale()), ENGLISH);
     }
 }

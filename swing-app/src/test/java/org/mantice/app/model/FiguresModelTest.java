@@ -33,9 +33,12 @@ class FiguresModelTest {
             boolean lessIsBetter = line.row().better() == FigureRow.Better.LESS;
             for (int i = 0; i < values.length; i++) {
                 String standing = line.values().get(i).standing();
-                if (least == most || !line.row().isNumber()) assertThat(standing).isEmpty();
-                else if (values[i] == (lessIsBetter ? least : most)) assertThat(standing).isEqualTo("★ best");
-                else if (values[i] == (lessIsBetter ? most : least)) assertThat(standing).isEqualTo("▽ worst");
+                if (least == most || !line.row().isNumber())
+                    assertThat(standing).isEmpty();
+                else if (values[i] == (lessIsBetter ? least : most))
+                    assertThat(standing).isEqualTo("★ best");
+                else if (values[i] == (lessIsBetter ? most : least))
+                    assertThat(standing).isEqualTo("▽ worst");
                 else assertThat(standing).isEmpty();
             }
         }
@@ -67,7 +70,8 @@ class FiguresModelTest {
     void numbersAreWrittenAsTheLanguageWritesThem() {
         PlannerState state = States.of("lanterns-at-the-weir").comparingAll();
 
-        String english = line(english(state), FigureRow.LONGEST_STROKE).values().get(0).text();
+        String english =
+                line(english(state), FigureRow.LONGEST_STROKE).values().get(0).text();
         String german = line(FiguresModel.of(state, GERMAN, States.packs().providers()), FigureRow.LONGEST_STROKE)
                 .values()
                 .get(0)
@@ -80,12 +84,8 @@ class FiguresModelTest {
     void onlyPlansOnTheSheetHaveShapes() {
         FiguresModel figures = english(States.of("the-rusty-gate").comparing(0, 2));
 
-        assertThat(figures.columns())
-                .extracting(FiguresModel.Column::mark)
-                .startsWith("A ●", "B", "C ◆");
-        assertThat(figures.columns())
-                .extracting(FiguresModel.Column::compared)
-                .startsWith(true, false, true);
+        assertThat(figures.columns()).extracting(FiguresModel.Column::mark).startsWith("A ●", "B", "C ◆");
+        assertThat(figures.columns()).extracting(FiguresModel.Column::compared).startsWith(true, false, true);
     }
 
     @Test

@@ -45,8 +45,7 @@ class SetupModelTest {
         PlannerState state =
                 States.wishing(state("five-steps-to-the-ferry"), Wishes.NONE.withTempo(OptionalInt.of(90)));
 
-        assertThat(SetupModel.of(state, ENGLISH).tempo())
-                .isEqualTo(new SetupModel.Setting(90, true, "assumed: 112"));
+        assertThat(SetupModel.of(state, ENGLISH).tempo()).isEqualTo(new SetupModel.Setting(90, true, "assumed: 112"));
     }
 
     @Test
@@ -97,7 +96,8 @@ class SetupModelTest {
 
         assertThat(english).hasSize(2).doesNotContainAnyElementsOf(german);
         assertThat(english.get(0)).contains("3, 7");
-        assertThat(SetupModel.of(state("lanterns-at-the-weir"), ENGLISH).leftOut()).isEmpty();
+        assertThat(SetupModel.of(state("lanterns-at-the-weir"), ENGLISH).leftOut())
+                .isEmpty();
     }
 
     @Test

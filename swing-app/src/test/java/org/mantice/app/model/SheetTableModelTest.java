@@ -145,9 +145,11 @@ class SheetTableModelTest {
         for (Difference difference : state.differences()) {
             String place = difference.spot().strip() == Strip.REGISTERS
                     ? "pass " + difference.spot().pass()
-                    : place(state, difference.spot().measure(), difference.spot().place());
-            assertThat(said)
-                    .anyMatch(text -> text.startsWith(place) && text.contains(music.kind(difference.kind())));
+                    : place(
+                            state,
+                            difference.spot().measure(),
+                            difference.spot().place());
+            assertThat(said).anyMatch(text -> text.startsWith(place) && text.contains(music.kind(difference.kind())));
         }
     }
 
@@ -173,8 +175,8 @@ class SheetTableModelTest {
         int last = performance.measures().size() - 1;
         WrittenPlace place =
                 performance.treble().get(performance.treble().size() - 1).place();
-        Spot secondTime = new Spot(
-                Strip.FINGERS, last, performance.measures().get(last).pass(), place, 0);
+        Spot secondTime =
+                new Spot(Strip.FINGERS, last, performance.measures().get(last).pass(), place, 0);
 
         assertThat(table(state).cellOf(new Selection(0, secondTime))).isEmpty();
         assertThat(table(asPlayed(state)).cellOf(new Selection(0, secondTime))).isPresent();
@@ -187,8 +189,9 @@ class SheetTableModelTest {
         SheetTableModel table = table(state);
 
         List<String> notes = placed(table, column(table, Field.NOTES, -1));
-        assertThat(notes).isNotEmpty().allMatch(text -> text.matches(
-                ".*: (grace )?[A-G][♯♭]?\\d( held)?(, [A-G][♯♭]?\\d( held)?)*"));
+        assertThat(notes)
+                .isNotEmpty()
+                .allMatch(text -> text.matches(".*: (grace )?[A-G][♯♭]?\\d( held)?(, [A-G][♯♭]?\\d( held)?)*"));
     }
 
     @Test
@@ -247,7 +250,8 @@ class SheetTableModelTest {
 
     private static int column(SheetTableModel table, Field field, int offer) {
         for (int i = 0; i < table.columns().size(); i++)
-            if (table.columns().get(i).field() == field && table.columns().get(i).offer() == offer) return i;
+            if (table.columns().get(i).field() == field
+                    && table.columns().get(i).offer() == offer) return i;
         throw new AssertionError("no column " + field + " of " + offer);
     }
 

@@ -87,8 +87,7 @@ public final class States {
                         setup.wishes().settings(tune.read().tune()),
                         locks,
                         Wishes.USUAL_PLANS));
-        Alternatives answer =
-                planning.alternatives(player.taste(), locks, Wishes.USUAL_PLANS, plan -> {}, () -> false);
+        Alternatives answer = planning.alternatives(player.taste(), locks, Wishes.USUAL_PLANS, plan -> {}, () -> false);
         this.offers = offers(((Alternatives.Found) answer).plans());
     }
 
@@ -162,10 +161,7 @@ public final class States {
     /** No tune open. */
     public static PlannerState nothing() {
         Setup setup = new Setup(
-                AccordionPresets.get("full-41-key-120-bass"),
-                PlayerPresets.get("medium-hand"),
-                Wishes.NONE,
-                List.of());
+                AccordionPresets.get("full-41-key-120-bass"), PlayerPresets.get("medium-hand"), Wishes.NONE, List.of());
         return new PlannerState(
                 Optional.empty(),
                 setup,
@@ -260,12 +256,9 @@ public final class States {
         Map<Key, List<Optional<String>>> values = new TreeMap<>();
         for (int i = 0; i < compared.size(); i++) {
             int column = i;
-            decisions(offers.get(compared.get(i)).plan())
-                    .forEach((key, value) -> values.computeIfAbsent(
-                                    key,
-                                    k -> new ArrayList<>(java.util.Collections.nCopies(
-                                            compared.size(), Optional.empty())))
-                            .set(column, Optional.of(value)));
+            decisions(offers.get(compared.get(i)).plan()).forEach((key, value) -> values.computeIfAbsent(
+                            key, k -> new ArrayList<>(java.util.Collections.nCopies(compared.size(), Optional.empty())))
+                    .set(column, Optional.of(value)));
         }
         List<Difference> differences = new ArrayList<>();
         values.forEach((key, row) -> {
@@ -296,23 +289,41 @@ public final class States {
         Performance performance = planning.performance();
         for (Pass pass : performance.passes()) {
             WrittenPlace start = new WrittenPlace(0, MusicalTime.ZERO);
-            put(all, pass.firstMeasure(), start, Decision.Kind.REGISTER, 0, plan.variation()
-                    .pass(pass.number())
-                    .switchId());
-            put(all, pass.firstMeasure(), start, Decision.Kind.OCTAVE, 0, String.valueOf(
-                    plan.variation().pass(pass.number()).octave()));
+            put(
+                    all,
+                    pass.firstMeasure(),
+                    start,
+                    Decision.Kind.REGISTER,
+                    0,
+                    plan.variation().pass(pass.number()).switchId());
+            put(
+                    all,
+                    pass.firstMeasure(),
+                    start,
+                    Decision.Kind.OCTAVE,
+                    0,
+                    String.valueOf(plan.variation().pass(pass.number()).octave()));
         }
         for (LeftHandPlan.Event event : plan.leftHand().events())
             put(all, event.measure(), event.place(), Decision.Kind.BUTTONS, 0, LeftHandPlan.name(event.buttons()));
         for (BellowsPlan.Stroke stroke : plan.bellows().strokes())
-            put(all, stroke.measure(), stroke.place(), Decision.Kind.TURN, 0, stroke.direction()
-                    .name()
-                    .toLowerCase(java.util.Locale.ROOT));
+            put(
+                    all,
+                    stroke.measure(),
+                    stroke.place(),
+                    Decision.Kind.TURN,
+                    0,
+                    stroke.direction().name().toLowerCase(java.util.Locale.ROOT));
         for (RightHandPlan.Event event : plan.rightHand().events()) {
             int measure = performance.treble().get(event.moment()).measure();
             for (int note = 0; note < event.fingers().size(); note++)
-                put(all, measure, event.place(), Decision.Kind.FINGER, note, String.valueOf(
-                        event.fingers().get(note)));
+                put(
+                        all,
+                        measure,
+                        event.place(),
+                        Decision.Kind.FINGER,
+                        note,
+                        String.valueOf(event.fingers().get(note)));
             put(all, measure, event.place(), Decision.Kind.HAND_PLACE, 0, String.valueOf(event.handPlace()));
         }
         return all;

@@ -75,19 +75,18 @@ class FigureRowTest {
 
     @Test
     void everyFigureHasItsRow() {
-        long inWords = Arrays.stream(FigureRow.values())
-                .filter(row -> !row.isNumber())
-                .count();
+        long inWords =
+                Arrays.stream(FigureRow.values()).filter(row -> !row.isNumber()).count();
 
         assertThat(inWords).isEqualTo(4);
         // The hardest jump is in words; cost and the uncertain factor are no components of Figures.
-        assertThat(FigureRow.values().length - inWords)
-                .isEqualTo(Figures.class.getRecordComponents().length - 1 + 2);
+        assertThat(FigureRow.values().length - inWords).isEqualTo(Figures.class.getRecordComponents().length - 1 + 2);
     }
 
     @Test
     void numbersAreShownInTheirUnits() {
-        assertThat(FigureRow.Unit.POSITION_CHANGES.shown(41_156_000).toPlainString()).isEqualTo("41.16");
+        assertThat(FigureRow.Unit.POSITION_CHANGES.shown(41_156_000).toPlainString())
+                .isEqualTo("41.16");
         assertThat(FigureRow.Unit.FACTOR.shown(1_799).toPlainString()).isEqualTo("1.79");
         assertThat(FigureRow.Unit.SECONDS.shown(8_650).toPlainString()).isEqualTo("8.7");
         assertThat(FigureRow.Unit.COUNT.shown(-12).toPlainString()).isEqualTo("-12");
@@ -114,8 +113,8 @@ class FigureRowTest {
         List<VariationPlan.PassDecision> passes = IntStream.range(0, switches.length)
                 .mapToObj(i -> new VariationPlan.PassDecision(i + 1, switches[i], 0))
                 .toList();
-        VariationPlan variation =
-                new VariationPlan(passes, PLAN.variation().costByRule(), PLAN.variation().concessions());
+        VariationPlan variation = new VariationPlan(
+                passes, PLAN.variation().costByRule(), PLAN.variation().concessions());
         return new Plan("best", true, variation, PLAN.leftHand(), PLAN.bellows(), PLAN.rightHand());
     }
 

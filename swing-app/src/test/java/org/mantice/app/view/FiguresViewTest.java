@@ -96,7 +96,8 @@ class FiguresViewTest {
                 assertThat(cell.getAccessibleContext().getAccessibleName())
                         .contains("plan " + model.state().offers().get(column).letter())
                         .endsWith(table.getValueAt(row, column).toString());
-                assertThat(cell.getAccessibleContext().getAccessibleDescription()).endsWith(".");
+                assertThat(cell.getAccessibleContext().getAccessibleDescription())
+                        .endsWith(".");
             }
     }
 
@@ -119,8 +120,8 @@ class FiguresViewTest {
     }
 
     private void press(String key) {
-        Object name = table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .get(KeyStroke.getKeyStroke(key));
+        Object name =
+                table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke(key));
         Action action = table.getActionMap().get(name);
         action.actionPerformed(new ActionEvent(table, ActionEvent.ACTION_PERFORMED, key));
     }

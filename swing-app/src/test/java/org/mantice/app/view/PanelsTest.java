@@ -44,9 +44,9 @@ class PanelsTest {
         JPanel all = new JPanel();
         panels.values().forEach(all::add);
         AccessibleNames.check(all);
-        assertThat(Planned.all(all, JTable.class))
-                .hasSize(4)
-                .allMatch(table -> !table.getAccessibleContext().getAccessibleName().isBlank());
+        assertThat(Planned.all(all, JTable.class)).hasSize(4).allMatch(table -> !table.getAccessibleContext()
+                .getAccessibleName()
+                .isBlank());
     }
 
     private static Map<String, JPanel> panels(PlannerModel model, Words words) {

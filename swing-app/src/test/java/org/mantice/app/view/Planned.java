@@ -42,14 +42,10 @@ final class Planned {
     static Actions actions(PlannerModel model, Words words) {
         Actions actions = new Actions(words);
         actions.bind(Command.STOP, model::stop, PlannerState::isWorking);
-        actions.bind(
-                Command.NEXT_DIFFERENCE,
-                model::nextDifference,
-                state -> !state.differences().isEmpty());
-        actions.bind(
-                Command.PREVIOUS_DIFFERENCE,
-                model::previousDifference,
-                state -> !state.differences().isEmpty());
+        actions.bind(Command.NEXT_DIFFERENCE, model::nextDifference, state -> !state.differences()
+                .isEmpty());
+        actions.bind(Command.PREVIOUS_DIFFERENCE, model::previousDifference, state -> !state.differences()
+                .isEmpty());
         actions.follow(model.state());
         return actions;
     }

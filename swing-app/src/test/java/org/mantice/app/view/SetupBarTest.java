@@ -3,8 +3,6 @@ package org.mantice.app.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -15,11 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.mantice.app.look.Looks;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.ProfileChoices;
+import org.mantice.app.model.States;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 import org.mantice.player.Taste;
+import org.mantice.reading.Skipped;
+import org.mantice.reading.SkippedWhat;
 import org.mantice.tune.Loudness;
 
 class SetupBarTest {
@@ -175,22 +176,28 @@ class SetupBarTest {
     @Test
     void whatIsLeftOutIsOfferedOnlyWhereThereIsSome() {
         JButton leftOut = Planned.all(bar, JButton.class).get(0);
-
         assertThat(leftOut.isVisible()).isFalse();
-        assertThat(bar.leftOutList().getModel().getSize()).isZero();
-        assertThat(model.state().setup().wishes().withTempo(OptionalInt.empty()).loudness())
-                .isEqualTo(Optional.empty());
+
+        Skipped trill = new Skipped(SkippedWhat.NOTE_MARK, List.of("trill-mark"), List.of("3", "7"), 2);
+        model.open(States.leavingOut(model.state(), List.of(trill)).tune().orElseThrow());
+
+        assertThat(leftOut.isVisible()).isTrue();
+        assertThat(leftOut.getText()).isEqualTo("1 thing of the file not taken as written");
+        assertThat(bar.leftOutList().getModel().getElementAt(0)).contains("3, 7");
     }
 
     private SettingField field(String title) {
         return Planned.all(bar, SettingField.class).stream()
-                .filter(field -> title.equals(
-                        field.spinner().getAccessibleContext().getAccessibleName()))
+                .filter(field ->
+                        title.equals(field.spinner().getAccessibleContext().getAccessibleName()))
                 .findFirst()
                 .orElseThrow();
     }
 
     private static String texts(SettingField field) {
-        return Planned.all(field, JLabel.class).stream().map(JLabel::getText).toList().toString();
+        return Planned.all(field, JLabel.class).stream()
+                .map(JLabel::getText)
+                .toList()
+                .toString();
     }
 }
