@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -72,9 +73,9 @@ public final class Actions {
         return actions.get(command).keys;
     }
 
-    /** The key of a command in words, as {@code "Ctrl+S"}; empty for none. */
+    /** The keys of a command in words, as {@code "Ctrl+Shift+Z, Ctrl+Y"}; empty for none. */
     public String keyWords(Command command) {
-        return keys(command).stream().findFirst().map(Keys::words).orElse("");
+        return keys(command).stream().map(Keys::words).collect(Collectors.joining(", "));
     }
 
     /** Makes the keys work wherever the focus is within a component, without any menu. */

@@ -52,6 +52,7 @@ final class ChoicesTable extends JPanel {
             }
         });
         add(new JScrollPane(table));
+        more.setVisible(false);
         more.addActionListener(event -> {
             showAll = true;
             refresh();

@@ -111,6 +111,7 @@ public final class AppMain {
             closed.countDown();
         });
         window.setVisible(true);
+        window.goToSheet();
         recovery.offer(() -> openFirst(window));
     }
 

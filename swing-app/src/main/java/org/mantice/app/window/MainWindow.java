@@ -2,6 +2,7 @@ package org.mantice.app.window;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.view.Actions;
+import org.mantice.app.view.Command;
 import org.mantice.app.view.PlannerPanel;
 import org.mantice.app.words.Words;
 import org.mantice.app.work.Appearance;
@@ -114,6 +116,12 @@ public final class MainWindow extends JFrame implements Talk {
 
     OpeningWork opening() {
         return opening;
+    }
+
+    /** The keys begin on the sheet, where an arrow changes nothing but what is looked at. */
+    void goToSheet() {
+        actions.get(Command.SHOW_SHEET)
+                .actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, Command.SHOW_SHEET.name()));
     }
 
     /** What is done when the window closes, after all questions. */
