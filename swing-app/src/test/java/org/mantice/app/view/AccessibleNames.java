@@ -5,7 +5,9 @@ import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.InputMap;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 
 /** Walks a tree of components and finds those that take the keyboard's focus and have no name for who cannot see them. */
@@ -36,11 +38,13 @@ public final class AccessibleNames {
     }
 
     /**
-     * As Swing decides whether Tab stops at a component: it can have the focus, and has keys of its own. What is hidden
+     * As Swing decides whether Tab stops at a component ({@link javax.swing.LayoutFocusTraversalPolicy}): it can have the
+     * focus, and has keys of its own; tables and boxes to choose from always. What is hidden
      * by itself is passed over, what is in a hidden card or box is not.
      */
     private static boolean takesFocus(Component component) {
         if (!component.isVisible() || !component.isFocusable() || !(component instanceof JComponent swing)) return false;
+        if (swing instanceof JTable || swing instanceof JComboBox) return true;
         InputMap keys = swing.getInputMap(JComponent.WHEN_FOCUSED);
         KeyStroke[] all = keys.allKeys();
         return all != null && all.length > 0;
