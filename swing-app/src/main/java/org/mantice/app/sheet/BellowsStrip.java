@@ -81,6 +81,7 @@ final class BellowsStrip {
         items.add(Item.Filled.of(area, out ? Ink.OUT : Ink.IN));
         items.add(Item.Drawn.of(Pleats.of(piece, out, BASE, this::yOf), Ink.ON_FAN, Pleats.THICKNESS));
         items.add(Item.Drawn.of(edge(piece), Ink.INK, 0.12));
+        overComfort(piece);
         if (piece.begins() && piece.stroke().index() > 0) items.add(fold(piece.left()));
         if (piece.tornLeft()) items.add(tear(piece.left() - 0.35));
         if (piece.tornRight()) items.add(tear(piece.right() + 0.35));
@@ -91,6 +92,25 @@ final class BellowsStrip {
         edge.moveTo(piece.left(), yOf(piece.top().get(0).millilitres()));
         for (Fan.Point point : piece.top()) edge.lineTo(point.x(), yOf(point.millilitres()));
         return edge;
+    }
+
+    /** The comfortable line where the fan covers it. */
+    private void overComfort(Fan.Piece piece) {
+        double comfortable = line.accordion().bellows().comfortableMillilitres();
+        Path2D path = new Path2D.Double();
+        for (int i = 1; i < piece.top().size(); i++) {
+            Fan.Point from = piece.top().get(i - 1);
+            Fan.Point to = piece.top().get(i);
+            double rise = to.millilitres() - from.millilitres();
+            boolean over = from.millilitres() > comfortable;
+            if (!over && to.millilitres() <= comfortable) continue;
+            double crossing = rise == 0
+                    ? from.x()
+                    : from.x() + (to.x() - from.x()) * (comfortable - from.millilitres()) / rise;
+            path.moveTo(over ? from.x() : crossing, yOf(comfortable));
+            path.lineTo(over && to.millilitres() < comfortable ? crossing : to.x(), yOf(comfortable));
+        }
+        if (path.getCurrentPoint() != null) items.add(Item.Drawn.of(path, Ink.ON_FAN, 0.16));
     }
 
     /** A zigzag from top to bottom, as a fold of the bellows seen from the side. */

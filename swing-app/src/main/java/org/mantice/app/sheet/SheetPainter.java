@@ -66,6 +66,11 @@ public final class SheetPainter {
 
     /** Paints what lies in the clip. */
     public void paint(Graphics2D graphics, SheetColours colours, Rectangle clip) {
+        paintCounting(graphics, colours, clip);
+    }
+
+    /** The same, telling how many things on the strips were painted. */
+    int paintCounting(Graphics2D graphics, SheetColours colours, Rectangle clip) {
         Graphics2D own = (Graphics2D) graphics.create();
         own.clip(clip);
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -78,20 +83,24 @@ public final class SheetPainter {
         own.translate(SIDE, 0);
         Rectangle2D inSpaces = new Rectangle2D.Double(
                 clip.getX() / space - SIDE, clip.getY() / space, clip.getWidth() / space, clip.getHeight() / space);
+        int painted = 0;
         for (SheetLayout.Line line : layout.lines())
-            if (inSpaces.intersects(inSpaces.getX(), line.top(), Math.max(1e-6, inSpaces.getWidth()), line.bottom() - line.top()))
-                paint(own, colours, line, inSpaces);
+            if (line.bottom() >= inSpaces.getMinY() && line.top() <= inSpaces.getMaxY())
+                painted += paint(own, colours, line, inSpaces);
         frames(own, colours, inSpaces);
         own.dispose();
+        return painted;
     }
 
-    private void paint(Graphics2D graphics, SheetColours colours, SheetLayout.Line line, Rectangle2D clip) {
+    private int paint(Graphics2D graphics, SheetColours colours, SheetLayout.Line line, Rectangle2D clip) {
         Graphics2D inPixels = (Graphics2D) graphics.create();
         inPixels.scale(1 / space, 1 / space);
         layout.staff().paint(inPixels, line.number(), line.staffTop() * space, space, colours);
         inPixels.dispose();
+        int painted = 0;
         for (int band = 0; band < line.bands().size(); band++)
-            BandPainter.paint(graphics, colours, layout.grid().lines().get(line.number()), line, band, clip);
+            painted += BandPainter.paint(graphics, colours, layout.grid().lines().get(line.number()), line, band, clip);
+        return painted;
     }
 
     private void frames(Graphics2D graphics, SheetColours colours, Rectangle2D clip) {

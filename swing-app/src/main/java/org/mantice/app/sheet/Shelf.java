@@ -5,7 +5,7 @@ import java.util.List;
 
 /** A row on which things stand side by side and never over each other. */
 final class Shelf {
-    private static final double GAP = 0.15;
+    private static final double GAP = 0.2;
 
     private final List<double[]> taken = new ArrayList<>();
 
