@@ -16,6 +16,7 @@ import java.util.Optional;
 record BandBlock(int band, double height, List<Item> head, List<StripRow> rows, List<Double> tops) {
     /** Height of the row with the title, on the first line. */
     static final double TITLE_ROW = 2.6;
+
     private static final double ROW_GAP = 0.25;
     private static final double RIM = 0.35;
     private static final Lettering TITLE = new Lettering(Lettering.Face.BOLD, 1.75);
@@ -101,14 +102,25 @@ record BandBlock(int band, double height, List<Item> head, List<StripRow> rows, 
         if (x + LABEL.width(label) < line.left() - 0.3)
             head.add(Item.Text.at(x, y + LABEL.capital() / 2, label, LABEL, Ink.INK));
         if (row.strip() != Strip.BELLOWS) return;
-        opening(head, line, top, line.words().texts().text("sheet.full"), line.accordion().bellows().fullMillilitres());
-        opening(head, line, top, line.words().texts().text("sheet.comfortable"), line.accordion().bellows().comfortableMillilitres());
+        opening(
+                head,
+                line,
+                top,
+                line.words().texts().text("sheet.full"),
+                line.accordion().bellows().fullMillilitres());
+        opening(
+                head,
+                line,
+                top,
+                line.words().texts().text("sheet.comfortable"),
+                line.accordion().bellows().comfortableMillilitres());
     }
 
     /** The name of a line across the fan. */
     private static void opening(List<Item> head, BandLine line, double top, String label, int millilitres) {
         double right = line.left() - 0.3;
-        double y = top + BellowsStrip.yOf(millilitres, line.accordion().bellows().fullMillilitres()) + 0.5;
+        double y =
+                top + BellowsStrip.yOf(millilitres, line.accordion().bellows().fullMillilitres()) + 0.5;
         if (right - LABEL.width(label) > labelX(line))
             head.add(Item.Text.at(right - LABEL.width(label), y, label, LABEL, Ink.INK));
     }

@@ -30,14 +30,16 @@ final class BandPainter {
         for (int row = 0; row < block.rows().size(); row++) {
             graphics.setColor(colours.strip());
             graphics.fill(new Rectangle2D.Double(
-                    left, block.tops().get(row), right - left, block.rows().get(row).height()));
+                    left,
+                    block.tops().get(row),
+                    right - left,
+                    block.rows().get(row).height()));
         }
         for (Item item : block.head()) painted += paint(graphics, colours, item, clip, top);
         for (int row = 0; row < block.rows().size(); row++) {
             double down = block.tops().get(row);
             graphics.translate(0, down);
-            for (Item item : block.rows().get(row).items())
-                painted += paint(graphics, colours, item, clip, top + down);
+            for (Item item : block.rows().get(row).items()) painted += paint(graphics, colours, item, clip, top + down);
             graphics.translate(0, -down);
         }
         graphics.setTransform(before);

@@ -104,9 +104,8 @@ final class BellowsStrip {
             double rise = to.millilitres() - from.millilitres();
             boolean over = from.millilitres() > comfortable;
             if (!over && to.millilitres() <= comfortable) continue;
-            double crossing = rise == 0
-                    ? from.x()
-                    : from.x() + (to.x() - from.x()) * (comfortable - from.millilitres()) / rise;
+            double crossing =
+                    rise == 0 ? from.x() : from.x() + (to.x() - from.x()) * (comfortable - from.millilitres()) / rise;
             path.moveTo(over ? from.x() : crossing, yOf(comfortable));
             path.lineTo(over && to.millilitres() < comfortable ? crossing : to.x(), yOf(comfortable));
         }
@@ -161,15 +160,16 @@ final class BellowsStrip {
             if (concession.pass() == pass && concession.place().measure() == written)
                 offsets.add(concession.place().offset());
         for (Lock lock : line.plan().band().locks())
-            if (lock instanceof Lock.Turn turn && turn.appliesTo(pass) && turn.place().measure() == written)
+            if (lock instanceof Lock.Turn turn
+                    && turn.appliesTo(pass)
+                    && turn.place().measure() == written)
                 offsets.add(turn.place().offset());
         return offsets;
     }
 
     private void marks(Spot spot, double left) {
         double x = left;
-        if (PlayedPlan.gaveWay(line.plan().plan().bellows(), spot.pass(), spot.place())
-                && words.take(x, x + 1.44)) {
+        if (PlayedPlan.gaveWay(line.plan().plan().bellows(), spot.pass(), spot.place()) && words.take(x, x + 1.44)) {
             items.add(Signs.caution(x + 0.72, MIDDLE));
             x += 1.44 + GAP;
         }

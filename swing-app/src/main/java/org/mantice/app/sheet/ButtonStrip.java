@@ -26,15 +26,20 @@ final class ButtonStrip {
     private final Map<Integer, Shelf> lanes = new HashMap<>();
     private final double height;
 
-    /** A press with where it stands. */
-    record Press(LeftHandPlan.Event event, int cell, double x) {}
+    /**
+     * A press with where it stands.
+     *
+     * @param bar x of the barline behind it
+     */
+    record Press(LeftHandPlan.Event event, int cell, double x, double bar) {}
 
     private ButtonStrip(BandLine line) {
         this.line = line;
         for (MeasureGrid.Box box : line.line().boxes())
-            box.cell().played().ifPresent(played -> line.plan().presses(played)
-                    .forEach(event -> presses.add(new Press(
-                            event, box.index(), box.xOf(event.place().offset())))));
+            box.cell().played().ifPresent(played -> line.plan()
+                    .presses(played)
+                    .forEach(event -> presses.add(
+                            new Press(event, box.index(), box.xOf(event.place().offset()), box.right()))));
         int most = presses.stream()
                 .mapToInt(press -> PressLetters.lanes(press.event()))
                 .max()
@@ -63,7 +68,8 @@ final class ButtonStrip {
             List<PressLetters.Entry> entries = PressLetters.of(measure, detail, line.music());
             if (!last && !fits(entries)) continue;
             for (PressLetters.Entry entry : entries)
-                if (lane(entry.lane()).take(entry.left(), entry.right())) items.addAll(entry.items(laneY(entry.lane())));
+                if (lane(entry.lane()).take(entry.left(), entry.right()))
+                    items.addAll(entry.items(laneY(entry.lane())));
             return;
         }
     }
@@ -90,7 +96,9 @@ final class ButtonStrip {
     private void spot(int index) {
         Press here = presses.get(index);
         double before = index == 0 ? here.x() - REACH : (presses.get(index - 1).x() + here.x()) / 2;
-        double after = index + 1 == presses.size() ? here.x() + REACH : (presses.get(index + 1).x() + here.x()) / 2;
+        double after = index + 1 == presses.size()
+                ? here.x() + REACH
+                : (presses.get(index + 1).x() + here.x()) / 2;
         double left = Math.max(here.x() - REACH, before);
         double right = Math.min(here.x() + REACH, after);
         LeftHandPlan.Event event = here.event();

@@ -27,8 +27,7 @@ final class Fan {
      * @param tornLeft what the sheet shows before is not what is played before
      * @param tornRight what the sheet shows next is not what is played next
      */
-    record Piece(
-            Stroke stroke, List<Point> top, boolean begins, boolean ends, boolean tornLeft, boolean tornRight) {
+    record Piece(Stroke stroke, List<Point> top, boolean begins, boolean ends, boolean tornLeft, boolean tornRight) {
         Piece {
             top = List.copyOf(top);
         }
@@ -76,7 +75,8 @@ final class Fan {
         MusicalTime to = strokeEnd.min(end);
         if (!from.isBefore(to)) return;
         boolean tornLeft = from.equals(measure.start()) && measure.index() > 0 && !line.goesOn(box.index());
-        boolean last = measure.index() + 1 == line.plan().performance().measures().size();
+        boolean last =
+                measure.index() + 1 == line.plan().performance().measures().size();
         boolean tornRight = to.equals(end) && !last && !line.goesOn(box.index() + 1);
         List<Point> top = new ArrayList<>();
         for (MusicalTime time : times(box, measure, from, to)) {
@@ -85,8 +85,7 @@ final class Fan {
             if (tornRight && time.equals(to)) x -= TEAR;
             top.add(new Point(x, opening(stroke, time)));
         }
-        join(new Piece(
-                stroke, top, from.equals(stroke.onset()), to.equals(strokeEnd), tornLeft, tornRight));
+        join(new Piece(stroke, top, from.equals(stroke.onset()), to.equals(strokeEnd), tornLeft, tornRight));
     }
 
     /** The ends, and every written moment between, for x is not even in time. */
@@ -124,7 +123,8 @@ final class Fan {
         Piece before = pieces.get(last);
         List<Point> top = new ArrayList<>(before.top());
         top.addAll(piece.top().subList(1, piece.top().size()));
-        pieces.set(last, new Piece(
-                piece.stroke(), top, before.begins(), piece.ends(), before.tornLeft(), piece.tornRight()));
+        pieces.set(
+                last,
+                new Piece(piece.stroke(), top, before.begins(), piece.ends(), before.tornLeft(), piece.tornRight()));
     }
 }

@@ -22,6 +22,7 @@ final class FingerStrip {
     private static final double LOCKS = 1.3;
     /** Half the room in which a finger is pointed at, where its neighbours leave it. */
     private static final double REACH = 1.5;
+
     private static final double GRACE_STEP = 1.2;
 
     private final BandLine line;
@@ -68,14 +69,18 @@ final class FingerStrip {
     /** How many grace notes come from here on before their note. */
     private int gracesFrom(List<RightHandPlan.Event> played, int index) {
         int count = 0;
-        for (int i = index; i < played.size() && line.plan().moment(played.get(i)).graceIndex() > 0; i++) count++;
+        for (int i = index;
+                i < played.size() && line.plan().moment(played.get(i)).graceIndex() > 0;
+                i++) count++;
         return count;
     }
 
     private void digits(int index) {
         Placed here = events.get(index);
         double before = index == 0 ? here.x() - REACH : (events.get(index - 1).x() + here.x()) / 2;
-        double after = index + 1 == events.size() ? here.x() + REACH : (events.get(index + 1).x() + here.x()) / 2;
+        double after = index + 1 == events.size()
+                ? here.x() + REACH
+                : (events.get(index + 1).x() + here.x()) / 2;
         double left = Math.max(here.x() - REACH, before);
         double right = Math.min(here.x() + REACH, after);
         Lettering lettering = here.moment().graceIndex() == 0 ? DIGIT : GRACE;
@@ -111,7 +116,12 @@ final class FingerStrip {
     }
 
     private Spot spot(Placed here, int note) {
-        return new Spot(Strip.FINGERS, here.moment().measure(), here.event().pass(), here.event().place(), note);
+        return new Spot(
+                Strip.FINGERS,
+                here.moment().measure(),
+                here.event().pass(),
+                here.event().place(),
+                note);
     }
 
     /** Brackets over runs of one hand place; a run that began on the line before is open to the left. */
@@ -153,7 +163,9 @@ final class FingerStrip {
     }
 
     private boolean beginsHere(int from) {
-        return from > 0 || events.get(0).event().moment() == 0 || events.get(0).event().move() != HandMove.STAY;
+        return from > 0
+                || events.get(0).event().moment() == 0
+                || events.get(0).event().move() != HandMove.STAY;
     }
 
     private static Item bracket(double left, double right, double y, boolean begins) {

@@ -60,13 +60,25 @@ sealed interface Item {
     /** The outline of a shape. */
     record Drawn(Shape shape, Ink ink, Stroke stroke, Rectangle2D bounds) implements Item {
         static Drawn of(Shape shape, Ink ink, double thickness) {
-            return of(shape, ink, thickness, new BasicStroke(
-                    (float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+            return of(
+                    shape,
+                    ink,
+                    thickness,
+                    new BasicStroke((float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
         }
 
         static Drawn dashed(Shape shape, Ink ink, double thickness, double dash) {
-            return of(shape, ink, thickness, new BasicStroke(
-                    (float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {(float) dash}, 0));
+            return of(
+                    shape,
+                    ink,
+                    thickness,
+                    new BasicStroke(
+                            (float) thickness,
+                            BasicStroke.CAP_BUTT,
+                            BasicStroke.JOIN_MITER,
+                            10,
+                            new float[] {(float) dash},
+                            0));
         }
 
         private static Drawn of(Shape shape, Ink ink, double thickness, Stroke stroke) {

@@ -15,6 +15,8 @@ final class PressLetters {
     private static final Lettering LARGE = new Lettering(Lettering.Face.PLAIN, 1.7);
     private static final Lettering SMALL = new Lettering(Lettering.Face.PLAIN, 1.4);
     private static final Lettering FINGER = new Lettering(Lettering.Face.PLAIN, 1.3);
+    private static final double BAR_GAP = 0.2;
+    private static final double MOST_SHIFT = 1;
     private static final String AS_BEFORE = "·";
 
     /** How much is shown, from most to least. */
@@ -50,14 +52,22 @@ final class PressLetters {
             return x + lettering.width(letters) / 2 + (finger.isEmpty() ? 0 : 0.1 + FINGER.width(finger));
         }
 
+        /** Moved a little to the left where it would stand on the barline. */
+        Entry before(double bar) {
+            double over = right() + BAR_GAP - bar;
+            return over <= 0 || over > MOST_SHIFT
+                    ? this
+                    : new Entry(lane, x - over, letters, lettering, finger, underlined);
+        }
+
         /** @param y the middle of its lane */
         List<Item> items(double y) {
             List<Item> items = new ArrayList<>();
             double baseline = y + lettering.capital() / 2;
             items.add(Item.Text.at(left(), baseline, letters, lettering, Ink.INK));
             if (!finger.isEmpty())
-                items.add(Item.Text.at(
-                        x + lettering.width(letters) / 2 + 0.1, baseline + 0.35, finger, FINGER, Ink.INK));
+                items.add(
+                        Item.Text.at(x + lettering.width(letters) / 2 + 0.1, baseline + 0.35, finger, FINGER, Ink.INK));
             if (underlined)
                 items.add(Item.Drawn.of(
                         Signs.open(left(), baseline + 0.22, left() + lettering.width(letters), baseline + 0.22),
@@ -83,8 +93,8 @@ final class PressLetters {
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < measure.size(); i++) {
             LeftHandPlan.Event event = measure.get(i).event();
-            boolean same = i > 0
-                    && event.buttons().equals(measure.get(i - 1).event().buttons());
+            boolean same =
+                    i > 0 && event.buttons().equals(measure.get(i - 1).event().buttons());
             boolean dot = detail == Detail.CHANGES && same || detail == Detail.FIRST && i > 0;
             boolean fingers = detail == Detail.WITH_FINGERS;
             List<Entry> full = of(measure.get(i), detail.lettering, fingers, music);
@@ -104,7 +114,8 @@ final class PressLetters {
                 if (button.row().isChord() != chords) continue;
                 String finger = fingers ? press.event().fingers().get(i).toString() : "";
                 boolean counterbass = button.row() == BassRow.COUNTERBASS;
-                entries.add(new Entry(lane++, press.x(), letters(button, music), lettering, finger, counterbass));
+                Entry entry = new Entry(lane++, press.x(), letters(button, music), lettering, finger, counterbass);
+                entries.add(entry.before(press.bar()));
             }
         }
         return entries;

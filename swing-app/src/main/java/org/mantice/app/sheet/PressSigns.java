@@ -22,8 +22,7 @@ final class PressSigns {
         for (int count = signs.size(); count > 0; count--) {
             double left = press.x() - count * Signs.SIZE / 2;
             if (!shelf.take(left, left + count * Signs.SIZE)) continue;
-            for (int i = 0; i < count; i++)
-                items.addAll(signs.get(i).at(left + (i + 0.5) * Signs.SIZE, y));
+            for (int i = 0; i < count; i++) items.addAll(signs.get(i).at(left + (i + 0.5) * Signs.SIZE, y));
             break;
         }
         return items;
@@ -47,7 +46,6 @@ final class PressSigns {
         SortedSet<Integer> here = tones.apply(event);
         if (here.isEmpty()) return false;
         return event.index() == 0
-                || !here.equals(
-                        tones.apply(plan.plan().leftHand().events().get(event.index() - 1)));
+                || !here.equals(tones.apply(plan.plan().leftHand().events().get(event.index() - 1)));
     }
 }

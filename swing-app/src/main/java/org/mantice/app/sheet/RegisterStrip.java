@@ -68,8 +68,8 @@ final class RegisterStrip {
         PassDecision decision = line.plan().plan().variation().pass(number);
         Pass pass = line.plan().performance().passes().get(number - 1);
         int written = line.plan().measure(pass.firstMeasure()).written();
-        Spot spot = new Spot(
-                Strip.REGISTERS, pass.firstMeasure(), number, new WrittenPlace(written, MusicalTime.ZERO), 0);
+        Spot spot =
+                new Spot(Strip.REGISTERS, pass.firstMeasure(), number, new WrittenPlace(written, MusicalTime.ZERO), 0);
         x = left;
         List<Item> mine = new ArrayList<>();
         marks(mine, spot, end);
@@ -85,8 +85,7 @@ final class RegisterStrip {
     }
 
     private void marks(List<Item> mine, Spot spot, double end) {
-        if (line.plan().registerGaveWay(spot.pass()))
-            mark(mine, List.of(Signs.caution(x + 0.6, HEIGHT / 2)), end);
+        if (line.plan().registerGaveWay(spot.pass())) mark(mine, List.of(Signs.caution(x + 0.6, HEIGHT / 2)), end);
         if (line.plan().differs(spot)) mark(mine, List.of(Signs.differs(x + 0.6, HEIGHT / 2)), end);
         if (line.plan().isLocked(spot)) mark(mine, Signs.padlock(x + 0.6, HEIGHT / 2), end);
     }

@@ -32,13 +32,7 @@ final class SheetLayout {
      * @param staffTop y of the staff's top line
      * @param bandTops where each band's block begins
      */
-    record Line(
-            int number,
-            double top,
-            double staffTop,
-            List<BandBlock> bands,
-            List<Double> bandTops,
-            double bottom) {
+    record Line(int number, double top, double staffTop, List<BandBlock> bands, List<Double> bandTops, double bottom) {
         /** Whether a point is in the title's row, on the first line, or in the margin with the letter. */
         boolean isHead(int band, MeasureGrid grid, double x, double y) {
             double below = y - bandTops.get(band);
@@ -69,10 +63,11 @@ final class SheetLayout {
         List<Optional<Integer>> passes = passesEntered(plans);
         for (int line = 0; line < grid.lines().size(); line++) lines.add(line(line, plans, passes));
         for (List<Placed> ofBand : places)
-            ofBand.sort(Comparator.comparingInt((Placed placed) -> placed.place().cell())
-                    .thenComparing(placed -> placed.place().offset())
-                    .thenComparing(placed -> placed.place().spot().strip())
-                    .thenComparingInt(placed -> -placed.place().spot().part()));
+            ofBand.sort(
+                    Comparator.comparingInt((Placed placed) -> placed.place().cell())
+                            .thenComparing(placed -> placed.place().offset())
+                            .thenComparing(placed -> placed.place().spot().strip())
+                            .thenComparingInt(placed -> -placed.place().spot().part()));
     }
 
     /** For each cell the pass that the play shown enters there. */
@@ -80,8 +75,7 @@ final class SheetLayout {
         List<Optional<Integer>> passes = new ArrayList<>();
         Optional<Cell> lastPlayed = Optional.empty();
         for (Cell cell : content.cells()) {
-            passes.add(
-                    plans.isEmpty() ? Optional.empty() : RegisterStrip.passShownAt(plans.get(0), lastPlayed, cell));
+            passes.add(plans.isEmpty() ? Optional.empty() : RegisterStrip.passShownAt(plans.get(0), lastPlayed, cell));
             if (cell.played().isPresent()) lastPlayed = Optional.of(cell);
         }
         return passes;

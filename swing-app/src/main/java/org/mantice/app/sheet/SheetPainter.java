@@ -99,7 +99,8 @@ public final class SheetPainter {
         inPixels.dispose();
         int painted = 0;
         for (int band = 0; band < line.bands().size(); band++)
-            painted += BandPainter.paint(graphics, colours, layout.grid().lines().get(line.number()), line, band, clip);
+            painted +=
+                    BandPainter.paint(graphics, colours, layout.grid().lines().get(line.number()), line, band, clip);
         return painted;
     }
 
@@ -107,12 +108,15 @@ public final class SheetPainter {
         content.current().ifPresent(spot -> {
             for (int band = 0; band < content.bands().size(); band++)
                 for (SheetLayout.Placed placed : layout.places(band))
-                    if (PlayedPlan.isSame(spot, placed.place().spot())) frame(graphics, colours.difference(), placed, clip, true);
+                    if (PlayedPlan.isSame(spot, placed.place().spot()))
+                        frame(graphics, colours.difference(), placed, clip, true);
         });
         content.selected().ifPresent(spot -> {
-            if (content.selectedBand() < 0 || content.selectedBand() >= content.bands().size()) return;
+            if (content.selectedBand() < 0
+                    || content.selectedBand() >= content.bands().size()) return;
             for (SheetLayout.Placed placed : layout.places(content.selectedBand()))
-                if (PlayedPlan.isSame(spot, placed.place().spot())) frame(graphics, colours.selection(), placed, clip, false);
+                if (PlayedPlan.isSame(spot, placed.place().spot()))
+                    frame(graphics, colours.selection(), placed, clip, false);
         });
     }
 
@@ -155,9 +159,7 @@ public final class SheetPainter {
 
     /** Everything that can be pointed at in a band, in order of play and, at one moment, from top to bottom. */
     public List<Target> targets(int band) {
-        return layout.places(band).stream()
-                .map(placed -> target(band, placed))
-                .toList();
+        return layout.places(band).stream().map(placed -> target(band, placed)).toList();
     }
 
     /** Where a spot of a band lies; empty if it is not shown. */
@@ -173,8 +175,8 @@ public final class SheetPainter {
         for (SheetLayout.Line line : layout.lines())
             for (MeasureGrid.Box box : layout.grid().lines().get(line.number()).boxes())
                 if (box.index() == cell)
-                    return inPixels(new Rectangle2D.Double(
-                            box.x(), line.top(), box.width(), line.bottom() - line.top()));
+                    return inPixels(
+                            new Rectangle2D.Double(box.x(), line.top(), box.width(), line.bottom() - line.top()));
         throw new IllegalArgumentException(
                 "cell is " + cell + "; allowed: 0 to " + (content.cells().size() - 1));
     }
@@ -185,6 +187,9 @@ public final class SheetPainter {
 
     private Rectangle2D inPixels(Rectangle2D spaces) {
         return new Rectangle2D.Double(
-                (spaces.getX() + SIDE) * space, spaces.getY() * space, spaces.getWidth() * space, spaces.getHeight() * space);
+                (spaces.getX() + SIDE) * space,
+                spaces.getY() * space,
+                spaces.getWidth() * space,
+                spaces.getHeight() * space);
     }
 }

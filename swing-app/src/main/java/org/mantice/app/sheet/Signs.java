@@ -117,10 +117,11 @@ final class Signs {
                 yield Item.Filled.of(bow, Ink.INK);
             }
             case SHIFT_AT_GAP -> Item.Filled.of(polygon(x - 0.42, y - 0.48, x + 0.5, y, x - 0.42, y + 0.48), Ink.INK);
-            case REPEATED_NOTE -> Item.Filled.of(
-                    polygon(x, y - 0.5, x + 0.5, y, x, y + 0.5, x - 0.5, y), Ink.INK);
-            case GLIDE -> Item.Filled.of(
-                    polygon(x - 0.55, y + 0.45, x - 0.25, y + 0.45, x + 0.55, y - 0.45, x + 0.25, y - 0.45), Ink.INK);
+            case REPEATED_NOTE -> Item.Filled.of(polygon(x, y - 0.5, x + 0.5, y, x, y + 0.5, x - 0.5, y), Ink.INK);
+            case GLIDE ->
+                Item.Filled.of(
+                        polygon(x - 0.55, y + 0.45, x - 0.25, y + 0.45, x + 0.55, y - 0.45, x + 0.25, y - 0.45),
+                        Ink.INK);
             case LIFT -> Item.Drawn.of(open(x - 0.45, y + 0.42, x, y - 0.42, x + 0.45, y + 0.42), Ink.INK, 0.2);
         };
     }
@@ -129,12 +130,24 @@ final class Signs {
     static Path2D brackets(Rectangle2D frame) {
         double arm = Math.min(0.9, frame.getWidth() / 2);
         Path2D path = open(
-                frame.getX() + arm, frame.getY(), frame.getX(), frame.getY(),
-                frame.getX(), frame.getMaxY(), frame.getX() + arm, frame.getMaxY());
+                frame.getX() + arm,
+                frame.getY(),
+                frame.getX(),
+                frame.getY(),
+                frame.getX(),
+                frame.getMaxY(),
+                frame.getX() + arm,
+                frame.getMaxY());
         path.append(
                 open(
-                        frame.getMaxX() - arm, frame.getY(), frame.getMaxX(), frame.getY(),
-                        frame.getMaxX(), frame.getMaxY(), frame.getMaxX() - arm, frame.getMaxY()),
+                        frame.getMaxX() - arm,
+                        frame.getY(),
+                        frame.getMaxX(),
+                        frame.getY(),
+                        frame.getMaxX(),
+                        frame.getMaxY(),
+                        frame.getMaxX() - arm,
+                        frame.getMaxY()),
                 false);
         return path;
     }

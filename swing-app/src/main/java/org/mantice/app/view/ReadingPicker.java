@@ -35,7 +35,8 @@ public final class ReadingPicker extends JComboBox<Reading> {
 
     private void show(PlannerState state) {
         following = true;
-        if (getItemCount() == 0 || performance.orElse(null) != state.performance().orElse(null)) {
+        if (getItemCount() == 0
+                || performance.orElse(null) != state.performance().orElse(null)) {
             performance = state.performance();
             setModel(new DefaultComboBoxModel<>(readings().toArray(Reading[]::new)));
         }

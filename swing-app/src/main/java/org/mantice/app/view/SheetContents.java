@@ -63,16 +63,15 @@ final class SheetContents {
     }
 
     static Optional<Spot> selected(PlannerState state) {
-        return selectedBand(state) < 0
-                ? Optional.empty()
-                : state.selection().map(Selection::spot);
+        return selectedBand(state) < 0 ? Optional.empty() : state.selection().map(Selection::spot);
     }
 
     /** The place of the difference stepped to. */
     static Optional<Spot> current(PlannerState state) {
         return state.differenceAt().isPresent()
                         && state.differenceAt().getAsInt() < state.differences().size()
-                ? Optional.of(state.differences().get(state.differenceAt().getAsInt()).spot())
+                ? Optional.of(
+                        state.differences().get(state.differenceAt().getAsInt()).spot())
                 : Optional.empty();
     }
 

@@ -69,8 +69,7 @@ public final class SheetView extends JComponent implements Scrollable {
     /** @param factor of the usual size, 1 for 100 % */
     public void setZoom(double factor) {
         if (!(factor >= LEAST_ZOOM && factor <= MOST_ZOOM))
-            throw new IllegalArgumentException(
-                    "zoom is " + factor + "; allowed: " + LEAST_ZOOM + " to " + MOST_ZOOM);
+            throw new IllegalArgumentException("zoom is " + factor + "; allowed: " + LEAST_ZOOM + " to " + MOST_ZOOM);
         if (factor == zoom) return;
         zoom = factor;
         layAgain();
@@ -136,9 +135,10 @@ public final class SheetView extends JComponent implements Scrollable {
     }
 
     private void describe() {
-        getAccessibleContext().setAccessibleDescription(content.flatMap(sheet -> SheetContents.selected(state)
-                        .map(spot -> spots.at(sheet, SheetContents.selectedBand(state), spot)))
-                .orElse(words.text(content.isEmpty() ? "sheet.empty" : "sheet.nothingSelected")));
+        getAccessibleContext()
+                .setAccessibleDescription(content.flatMap(sheet -> SheetContents.selected(state)
+                                .map(spot -> spots.at(sheet, SheetContents.selectedBand(state), spot)))
+                        .orElse(words.text(content.isEmpty() ? "sheet.empty" : "sheet.nothingSelected")));
     }
 
     void select(Target target) {

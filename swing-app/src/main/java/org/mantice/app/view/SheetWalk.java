@@ -38,7 +38,8 @@ final class SheetWalk {
 
     Optional<Target> start() {
         for (int band = 0; band < bands; band++)
-            if (!sheet.targets(band).isEmpty()) return Optional.of(sheet.targets(band).get(0));
+            if (!sheet.targets(band).isEmpty())
+                return Optional.of(sheet.targets(band).get(0));
         return Optional.empty();
     }
 
@@ -66,7 +67,9 @@ final class SheetWalk {
         for (int i = 0; i < strip.size(); i++)
             if (strip.get(i).spot().equals(here.spot())) {
                 int next = i + way;
-                while (next >= 0 && next < strip.size() && strip.get(next).spot().equals(here.spot())) next += way;
+                while (next >= 0
+                        && next < strip.size()
+                        && strip.get(next).spot().equals(here.spot())) next += way;
                 return next < 0 || next >= strip.size() ? Optional.empty() : Optional.of(strip.get(next));
             }
         return Optional.empty();
@@ -95,16 +98,15 @@ final class SheetWalk {
     private static Optional<Target> nearest(
             List<Target> among, Predicate<Target> thatWay, boolean down, double column) {
         List<Target> candidates = among.stream().filter(thatWay).toList();
-        Comparator<Target> byRow = Comparator.comparingDouble(target -> down
-                ? target.bounds().getMinY()
-                : -target.bounds().getMaxY());
+        Comparator<Target> byRow = Comparator.comparingDouble(
+                target -> down ? target.bounds().getMinY() : -target.bounds().getMaxY());
         Optional<Target> first = candidates.stream().min(byRow);
         return first.flatMap(edge -> candidates.stream()
                 .filter(target -> target.band() == edge.band()
                         && target.spot().strip() == edge.spot().strip()
                         && overlaps(target, edge))
-                .min(Comparator.comparingDouble((Target target) ->
-                                Math.abs(target.bounds().getCenterX() - column))
+                .min(Comparator.comparingDouble(
+                                (Target target) -> Math.abs(target.bounds().getCenterX() - column))
                         .thenComparing(byRow)));
     }
 

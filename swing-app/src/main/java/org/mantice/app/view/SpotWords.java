@@ -76,7 +76,11 @@ final class SpotWords {
     }
 
     private List<String> bellows(SheetContent sheet, List<Stroke> strokes, Spot spot) {
-        MusicalTime at = sheet.performance().measures().get(spot.measure()).start().plus(spot.place().offset());
+        MusicalTime at = sheet.performance()
+                .measures()
+                .get(spot.measure())
+                .start()
+                .plus(spot.place().offset());
         for (Stroke stroke : strokes) {
             MusicalTime end = stroke.onset().plus(stroke.length());
             if (at.isBefore(stroke.onset()) || !at.isBefore(end)) continue;

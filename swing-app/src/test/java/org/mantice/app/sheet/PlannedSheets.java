@@ -54,7 +54,13 @@ final class PlannedSheets {
         List<PlanBand> bands = new ArrayList<>();
         for (Offer offer : states.offers().subList(0, shown))
             bands.add(new PlanBand(
-                    offer.letter(), offer.letter() + " plan", bands.size(), bands.isEmpty(), offer.plan(), differing, locks));
+                    offer.letter(),
+                    offer.letter() + " plan",
+                    bands.size(),
+                    bands.isEmpty(),
+                    offer.plan(),
+                    differing,
+                    locks));
         return new SheetContent(
                 states.planning().performance(),
                 org.mantice.instrument.AccordionPresets.get("full-41-key-120-bass"),

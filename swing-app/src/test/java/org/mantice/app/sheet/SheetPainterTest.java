@@ -56,9 +56,7 @@ class SheetPainterTest {
 
         for (int band = 0; band < content.bands().size(); band++) {
             Plan plan = content.bands().get(band).plan();
-            assertThat(painter.targets(band))
-                    .extracting(Target::spot)
-                    .containsAll(spots(plan, content.performance()));
+            assertThat(painter.targets(band)).extracting(Target::spot).containsAll(spots(plan, content.performance()));
         }
     }
 
@@ -96,7 +94,9 @@ class SheetPainterTest {
 
         for (int band = 1; band < content.bands().size(); band++) {
             List<Target> others = fingers(painter, band);
-            assertThat(others).extracting(Target::spot).isEqualTo(first.stream().map(Target::spot).toList());
+            assertThat(others)
+                    .extracting(Target::spot)
+                    .isEqualTo(first.stream().map(Target::spot).toList());
             for (int i = 0; i < first.size(); i++)
                 assertThat(others.get(i).bounds().getCenterX())
                         .isEqualTo(first.get(i).bounds().getCenterX(), within(1e-9));
@@ -121,19 +121,19 @@ class SheetPainterTest {
                     ? Integer.compare(before.measure(), here.measure())
                     : before.place().compareTo(here.place());
             assertThat(byTime).isNotPositive();
-            if (byTime == 0)
-                assertThat(before.strip()).isLessThanOrEqualTo(here.strip());
+            if (byTime == 0) assertThat(before.strip()).isLessThanOrEqualTo(here.strip());
         }
     }
 
     @Test
     void aHiddenStripTakesNoRoomAndHasNoTargets() {
-        double all = PlannedSheets.painter(PlannedSheets.of("the-rusty-gate", 2, AS_WRITTEN)).height();
+        double all = PlannedSheets.painter(PlannedSheets.of("the-rusty-gate", 2, AS_WRITTEN))
+                .height();
 
         for (Strip strip : Strip.values()) {
             Set<Strip> others = EnumSet.complementOf(EnumSet.of(strip));
-            SheetPainter painter = PlannedSheets.painter(
-                    PlannedSheets.of("the-rusty-gate", 2, AS_WRITTEN, others, List.of()));
+            SheetPainter painter =
+                    PlannedSheets.painter(PlannedSheets.of("the-rusty-gate", 2, AS_WRITTEN, others, List.of()));
             assertThat(painter.height()).isLessThan(all);
             assertThat(painter.targets(0)).noneMatch(target -> target.spot().strip() == strip);
         }
@@ -176,8 +176,7 @@ class SheetPainterTest {
 
     @Test
     void aPartOfTheSheetIsPaintedAsInTheWhole() {
-        SheetPainter painter =
-                PlannedSheets.painter(PlannedSheets.of("seven-geese-in-the-schoolyard", 2, AS_WRITTEN));
+        SheetPainter painter = PlannedSheets.painter(PlannedSheets.of("seven-geese-in-the-schoolyard", 2, AS_WRITTEN));
         BufferedImage whole = PlannedSheets.picture(painter);
         Rectangle part = new Rectangle(310, 170, 240, 190);
         BufferedImage alone = new BufferedImage(whole.getWidth(), whole.getHeight(), BufferedImage.TYPE_INT_RGB);
@@ -236,8 +235,8 @@ class SheetPainterTest {
         for (int x = (int) target.bounds().getX() - 4; x < target.bounds().getX() + 4; x++)
             if ((image.getRGB(x, y) & 0xffffff) == 0x0000ff) thick++;
         assertThat(thick).isGreaterThanOrEqualTo(1);
-        assertThat(count(image, 0x0000ff))
-                .isGreaterThan((int) (2 * (target.bounds().getWidth() + target.bounds().getHeight())));
+        assertThat(count(image, 0x0000ff)).isGreaterThan((int)
+                (2 * (target.bounds().getWidth() + target.bounds().getHeight())));
         assertThat(count(PlannedSheets.picture(painter), 0x0000ff)).isZero();
     }
 
@@ -265,8 +264,10 @@ class SheetPainterTest {
         SheetContent open = PlannedSheets.of("the-rusty-gate", 1, AS_WRITTEN);
         SheetContent locked = PlannedSheets.of("the-rusty-gate", 1, AS_WRITTEN, PlannedSheets.ALL, locks);
 
-        assertThat(count(PlannedSheets.picture(PlannedSheets.painter(open)), 0x404080)).isZero();
-        assertThat(count(PlannedSheets.picture(PlannedSheets.painter(locked)), 0x404080)).isGreaterThan(30);
+        assertThat(count(PlannedSheets.picture(PlannedSheets.painter(open)), 0x404080))
+                .isZero();
+        assertThat(count(PlannedSheets.picture(PlannedSheets.painter(locked)), 0x404080))
+                .isGreaterThan(30);
     }
 
     @Test

@@ -72,7 +72,8 @@ class StripsTest {
                             .toList();
                     for (int i = 0; i < texts.size(); i++)
                         for (int j = i + 1; j < texts.size(); j++)
-                            assertThat(overlap(texts.get(i).bounds(), texts.get(j).bounds()))
+                            assertThat(overlap(
+                                            texts.get(i).bounds(), texts.get(j).bounds()))
                                     .as("%s: %s and %s", row.strip(), texts.get(i), texts.get(j))
                                     .isFalse();
                 });
@@ -202,7 +203,12 @@ class StripsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "BASS, 0, C", "COUNTERBASS, 0, E", "MAJOR, 1, GM", "MINOR, 2, Dm", "SEVENTH, -1, F7", "DIMINISHED, -2, B♭d"
+        "BASS, 0, C",
+        "COUNTERBASS, 0, E",
+        "MAJOR, 1, GM",
+        "MINOR, 2, Dm",
+        "SEVENTH, -1, F7",
+        "DIMINISHED, -2, B♭d"
     })
     void buttonsAreLettersAsTheTradeWritesThem(BassRow row, int column, String letters) {
         assertThat(PressLetters.letters(new BassButton(row, column), new MusicWords(PlannedSheets.ENGLISH)))
@@ -213,7 +219,8 @@ class StripsTest {
     void everyPressHasALetterOrADotWhereThereIsRoom() {
         for (BandLine line : lines("the-ropewalk-march", 1, new Reading.AsWritten())) {
             StripRow row = ButtonStrip.lay(line);
-            long texts = row.items().stream().filter(Item.Text.class::isInstance).count();
+            long texts =
+                    row.items().stream().filter(Item.Text.class::isInstance).count();
             assertThat(texts).isGreaterThanOrEqualTo(row.spots().size());
         }
     }

@@ -18,8 +18,8 @@ import org.mantice.app.words.Words;
 class SheetBarTest {
     private static final Words ENGLISH = Words.of(Locale.ENGLISH);
 
-    private final PlannerModel model =
-            new PlannerModel(States.packs(), new DirectBackground(), States.nothing().setup());
+    private final PlannerModel model = new PlannerModel(
+            States.packs(), new DirectBackground(), States.nothing().setup());
 
     private static <T extends Component> List<T> of(SheetBar bar, Class<T> kind) {
         return Arrays.stream(bar.getComponents())
@@ -50,8 +50,9 @@ class SheetBarTest {
 
         assertThat(picker.isEnabled()).isTrue();
         assertThat(picker.getItemCount())
-                .isEqualTo(2 + Reading.sweeps(model.state().performance().orElseThrow())
-                        .size());
+                .isEqualTo(2
+                        + Reading.sweeps(model.state().performance().orElseThrow())
+                                .size());
         assertThat(picker.name(picker.getItemAt(0))).isEqualTo("as written");
         assertThat(picker.name(picker.getItemAt(1))).matches("time 1: measures \\d+–\\d+");
         assertThat(picker.name(picker.getItemAt(picker.getItemCount() - 1))).isEqualTo("as played");
