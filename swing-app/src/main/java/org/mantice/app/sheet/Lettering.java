@@ -1,10 +1,7 @@
 package org.mantice.app.sheet;
 
 import java.awt.Font;
-import java.awt.FontFormatException;
 import java.awt.font.FontRenderContext;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -17,14 +14,18 @@ import java.util.concurrent.ConcurrentHashMap;
 record Lettering(Face face, double size) {
     /** The fonts that come with the app. */
     enum Face {
-        PLAIN("DejaVuSansCondensed.ttf"),
-        BOLD("DejaVuSansCondensed-Bold.ttf"),
-        MUSIC("Bravura.otf");
+        PLAIN,
+        BOLD,
+        MUSIC;
 
-        private final String file;
-
-        Face(String file) {
-            this.file = file;
+        private Font measured() {
+            Font font =
+                    switch (this) {
+                        case PLAIN -> SheetFonts.plain();
+                        case BOLD -> SheetFonts.bold();
+                        case MUSIC -> SheetFonts.music();
+                    };
+            return font.deriveFont((float) MEASURED_AT);
         }
     }
 
@@ -34,10 +35,17 @@ record Lettering(Face face, double size) {
     /** Of DejaVu Sans: its capitals and figures are 0.73 em high. */
     private static final double CAPITALS = 0.73;
 
-    private static final Map<Face, Font> FONTS = load();
-    private static final Map<Lettering, Font> SIZED = new ConcurrentHashMap<>();
-    private static final Map<Face, Map<String, Double>> WIDTHS = widths();
     private static final int MOST_WIDTHS = 4000;
+    private static final Map<Face, Font> FONTS = new EnumMap<>(Face.class);
+    private static final Map<Face, Map<String, Double>> WIDTHS = new EnumMap<>(Face.class);
+    private static final Map<Lettering, Font> SIZED = new ConcurrentHashMap<>();
+
+    static {
+        for (Face face : Face.values()) {
+            FONTS.put(face, face.measured());
+            WIDTHS.put(face, new ConcurrentHashMap<>());
+        }
+    }
 
     Font font() {
         return SIZED.computeIfAbsent(this, lettering -> FONTS.get(face).deriveFont((float) size));
@@ -54,29 +62,5 @@ record Lettering(Face face, double size) {
     /** Height of a capital letter or figure. */
     double capital() {
         return size * CAPITALS;
-    }
-
-    Lettering times(double factor) {
-        return new Lettering(face, size * factor);
-    }
-
-    private static Map<Face, Map<String, Double>> widths() {
-        Map<Face, Map<String, Double>> widths = new EnumMap<>(Face.class);
-        for (Face face : Face.values()) widths.put(face, new ConcurrentHashMap<>());
-        return widths;
-    }
-
-    private static Map<Face, Font> load() {
-        Map<Face, Font> fonts = new EnumMap<>(Face.class);
-        for (Face face : Face.values()) {
-            String file = "/org/mantice/app/fonts/" + face.file;
-            try (InputStream in = Lettering.class.getResourceAsStream(file)) {
-                if (in == null) throw new IllegalStateException("the shipped font " + file + " is missing");
-                fonts.put(face, Font.createFont(Font.TRUETYPE_FONT, in).deriveFont((float) MEASURED_AT));
-            } catch (IOException | FontFormatException e) {
-                throw new IllegalStateException("the shipped font " + file + " cannot be read", e);
-            }
-        }
-        return fonts;
     }
 }

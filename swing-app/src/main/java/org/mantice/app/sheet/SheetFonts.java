@@ -49,6 +49,20 @@ final class SheetFonts {
 
     private SheetFonts() {}
 
+    /** Bravura, of any size. */
+    static Font music() {
+        return MUSIC;
+    }
+
+    /** DejaVu Sans Condensed, of any size. */
+    static Font plain() {
+        return PLAIN;
+    }
+
+    static Font bold() {
+        return BOLD;
+    }
+
     static Outline glyph(Glyph glyph) {
         return GLYPHS.get(glyph);
     }
