@@ -119,7 +119,8 @@ class ReopenedPlanTest {
 
     @Test
     void aSavedPlanIsShownAndChosenFirstAndStaysAmongTheOffersOnce() throws IOException {
-        PlanDocument saved = PlanFile.read(planned(3, "--tempo", "90", "--player", "large-hand")).document();
+        PlanDocument saved = PlanFile.read(planned(3, "--tempo", "90", "--player", "large-hand"))
+                .document();
         model.addListener(seen::add);
 
         model.reopen(tune(), saved);
@@ -145,8 +146,7 @@ class ReopenedPlanTest {
 
     @Test
     void aPlanThatIsSavedAgainUnchangedIsTheSameFile() throws IOException {
-        Path third = planned(
-                3, "--tempo", "90", "--without", "fingering.weak-finger", "--lock", "pass2:turn@3:1=no");
+        Path third = planned(3, "--tempo", "90", "--without", "fingering.weak-finger", "--lock", "pass2:turn@3:1=no");
 
         model.reopen(tune(), PlanFile.read(third).document());
 

@@ -8,8 +8,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import org.mantice.plugin.RuleAtWork;
 import org.mantice.plugin.Packs;
+import org.mantice.plugin.RuleAtWork;
 
 /**
  * Gives up on a tune whose rules do not come back. Only where rules come from jars is there a deadline: our own always

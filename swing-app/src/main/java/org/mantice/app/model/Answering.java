@@ -10,6 +10,7 @@ import org.mantice.layer.RuleFailureException;
 import org.mantice.performance.Performance;
 import org.mantice.plan.Plan;
 import org.mantice.player.Taste;
+import org.mantice.plugin.RuleStuckException;
 
 /** Turns what is told of a planning into the answer in view. */
 final class Answering implements PlanningDesk.Listener {
@@ -41,7 +42,10 @@ final class Answering implements PlanningDesk.Listener {
         Taste taste = made.setup().player().taste();
         List<Offer> before = draft.offers().stream()
                 .map(offer -> new Offer(
-                        offer.letter(), offer.plan(), offer.figures(), offer.plan().cost(taste)))
+                        offer.letter(),
+                        offer.plan(),
+                        offer.figures(),
+                        offer.plan().cost(taste)))
                 .toList();
         draft.answer = new Answer.Working(before, 0, asked());
     }
@@ -55,7 +59,8 @@ final class Answering implements PlanningDesk.Listener {
     }
 
     private Offer offer(int index, Report.Rated rated) {
-        return new Offer(letter(index), rated.plan(), rated.figures(), rated.plan().cost(taste()));
+        return new Offer(
+                letter(index), rated.plan(), rated.figures(), rated.plan().cost(taste()));
     }
 
     @Override

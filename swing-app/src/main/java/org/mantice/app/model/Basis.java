@@ -1,10 +1,10 @@
 package org.mantice.app.model;
 
 import java.util.Set;
-import org.mantice.performance.Settings;
-import org.mantice.player.Taste;
-import org.mantice.player.Player;
 import org.mantice.instrument.Accordion;
+import org.mantice.performance.Settings;
+import org.mantice.player.Player;
+import org.mantice.player.Taste;
 import org.mantice.tune.Tune;
 
 /**

@@ -36,8 +36,9 @@ final class Deciding {
 
     void open(OpenTune tune) {
         Setup before = state().setup();
-        Wishes wishes =
-                state().tune().isEmpty() ? before.wishes() : Wishes.NONE.withPlans(before.wishes().plans());
+        Wishes wishes = state().tune().isEmpty()
+                ? before.wishes()
+                : Wishes.NONE.withPlans(before.wishes().plans());
         begin(tune, new Setup(before.accordion(), before.player(), wishes, List.of()), Set.of());
         plan(Optional.empty());
     }

@@ -33,8 +33,7 @@ final class Differences {
 
         static Key of(Site site) {
             Spot spot = site.spot();
-            return new Key(
-                    spot.measure(), spot.place(), site.decision().kind(), site.moment(), spot.part());
+            return new Key(spot.measure(), spot.place(), site.decision().kind(), site.moment(), spot.part());
         }
     }
 
@@ -46,7 +45,8 @@ final class Differences {
             for (Site site : Site.of(plans.get(i), performance)) {
                 Key key = Key.of(site);
                 spots.putIfAbsent(key, site.spot());
-                values.computeIfAbsent(key, fresh -> new ArrayList<>(Collections.nCopies(plans.size(), Optional.empty())))
+                values.computeIfAbsent(
+                                key, fresh -> new ArrayList<>(Collections.nCopies(plans.size(), Optional.empty())))
                         .set(i, Optional.of(site.decision().value()));
             }
     }

@@ -15,11 +15,7 @@ import org.mantice.plan.Lock;
  * @param locks those that hold this place
  */
 public record Insight(
-        Selection selection,
-        List<Decision> here,
-        Explanation explanation,
-        List<Choice> choices,
-        List<Lock> locks) {
+        Selection selection, List<Decision> here, Explanation explanation, List<Choice> choices, List<Lock> locks) {
     public Insight {
         here = List.copyOf(here);
         choices = List.copyOf(choices);

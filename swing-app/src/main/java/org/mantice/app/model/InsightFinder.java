@@ -79,8 +79,9 @@ record InsightFinder(Selection selection, Plan plan, Taste taste, List<Lock> kep
     /** The hand place is that of the whole chord; grace notes are not their note. */
     private static boolean isAt(Site site, Performance performance, Spot spot) {
         Spot own = site.spot();
-        if (own.strip() != spot.strip() || own.measure() != spot.measure() || !own.place().equals(spot.place()))
-            return false;
+        if (own.strip() != spot.strip()
+                || own.measure() != spot.measure()
+                || !own.place().equals(spot.place())) return false;
         if (own.strip() != Strip.FINGERS) return true;
         if (performance.treble().get(site.moment()).graceIndex() != 0) return false;
         return site.decision().kind() == Decision.Kind.HAND_PLACE || own.part() == spot.part();

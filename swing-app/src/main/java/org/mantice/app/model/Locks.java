@@ -31,8 +31,7 @@ final class Locks {
         OptionalInt pass = everyPass ? OptionalInt.empty() : OptionalInt.of(decision.pass());
         String value = decision.value();
         return switch (decision.kind()) {
-            case FINGER ->
-                List.of(new Lock.Finger(pass, decision.place(), decision.part(), Integer.parseInt(value)));
+            case FINGER -> List.of(new Lock.Finger(pass, decision.place(), decision.part(), Integer.parseInt(value)));
             case BUTTONS -> List.of(new Lock.Buttons(pass, decision.place(), ButtonNames.all(value)));
             case TURN -> List.of(new Lock.Turn(pass, decision.place(), !value.equals(NO_TURN)));
             case OCTAVE -> List.of(new Lock.Octave(pass, Integer.parseInt(value)));
@@ -60,8 +59,7 @@ final class Locks {
                     && (lock.pass().isEmpty() || added.appliesTo(lock.pass().getAsInt()));
             if (!clash) kept.add(lock);
             else if (lock.pass().isEmpty() && added.pass().isPresent())
-                for (int pass = 1; pass <= passes; pass++)
-                    if (!added.appliesTo(pass)) kept.add(inPass(lock, pass));
+                for (int pass = 1; pass <= passes; pass++) if (!added.appliesTo(pass)) kept.add(inPass(lock, pass));
         }
         kept.add(added);
         return kept;

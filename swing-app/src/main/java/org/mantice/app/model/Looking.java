@@ -48,7 +48,9 @@ final class Looking {
     void inquire() {
         asking.cancel();
         PlannerState state = board.state();
-        if (state.selection().isEmpty() || state.isWorking() || board.inside().made().isEmpty()) return;
+        if (state.selection().isEmpty()
+                || state.isWorking()
+                || board.inside().made().isEmpty()) return;
         Selection selection = state.selection().get();
         Made made = board.inside().made().get();
         Plan plan = state.offers().get(selection.offer()).plan();
@@ -58,9 +60,12 @@ final class Looking {
                 state.setup().player().taste(),
                 made.setup().locks(),
                 state.setup().locks());
-        asking = desk.ask(made.basis(), finder::find, found -> board.change(draft -> {
-            if (draft.selection.equals(Optional.of(selection))) draft.insight = Optional.of(found);
-        }));
+        asking = desk.ask(
+                made.basis(),
+                finder::find,
+                found -> board.change(draft -> {
+                    if (draft.selection.equals(Optional.of(selection))) draft.insight = Optional.of(found);
+                }));
     }
 
     /** What the plan decides where something is selected; no turn is a decision too. Empty without a selection. */
@@ -111,8 +116,8 @@ final class Looking {
         if (shown) return draft.reading;
         List<Reading.Sweep> sweeps = Reading.sweeps(performance);
         for (int i = 0; i < sweeps.size(); i++)
-            if (sweeps.get(i).firstPlayed() <= measure && measure <= sweeps.get(i).lastPlayed())
-                return new Reading.OneSweep(i);
+            if (sweeps.get(i).firstPlayed() <= measure
+                    && measure <= sweeps.get(i).lastPlayed()) return new Reading.OneSweep(i);
         return new Reading.AsPlayed();
     }
 }

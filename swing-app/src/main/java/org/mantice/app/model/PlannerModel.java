@@ -20,6 +20,7 @@ import org.mantice.plan.Plan;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
+import org.mantice.plugin.RuleStuckException;
 import org.mantice.rule.Leaning;
 
 /**
@@ -167,8 +168,7 @@ public final class PlannerModel {
 
     /** Frees every lock that holds what is selected, on every pass if it holds there. */
     public void freeSelected() {
-        state().selection()
-                .ifPresent(selection -> free(Locks.at(state().setup().locks(), selection.spot())));
+        state().selection().ifPresent(selection -> free(Locks.at(state().setup().locks(), selection.spot())));
     }
 
     public void setTaste(Taste taste) {

@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-
 import org.mantice.PlanRequest;
 import org.mantice.Planner;
 import org.mantice.Planning;
 import org.mantice.layer.RuleBook;
 import org.mantice.plugin.Packs;
+import org.mantice.plugin.RuleStuckException;
 
 /**
  * Keeps the one planning that questions are put to, and has the background answer them. The planning stays while only
@@ -111,8 +111,7 @@ final class PlanningDesk {
     }
 
     /** Asks something of a planning. @param answer computes it in the background */
-    <R> Background.Running ask(
-            Basis basis, BiFunction<Planning, BooleanSupplier, R> answer, Consumer<R> done) {
+    <R> Background.Running ask(Basis basis, BiFunction<Planning, BooleanSupplier, R> answer, Consumer<R> done) {
         Ticket ticket = new Ticket();
         this.<R, R>start(
                 ticket,

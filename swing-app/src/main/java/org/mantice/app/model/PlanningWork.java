@@ -52,8 +52,7 @@ final class PlanningWork {
     private Optional<Plan> retouched(Plan plan) {
         Optional<Plan> changed = Optional.of(plan);
         for (RuleSet layer : order.touched())
-            changed = changed.flatMap(
-                    one -> planning.retouch(one, layer, order.taste(), order.locks(), cancelled));
+            changed = changed.flatMap(one -> planning.retouch(one, layer, order.taste(), order.locks(), cancelled));
         return changed;
     }
 

@@ -33,7 +33,8 @@ final class Questions {
         Taste taste = taste();
         board.inside()
                 .made()
-                .ifPresent(made -> desk.ask(made.basis(), (planning, cancelled) -> planning.explain(plan, taste), explained));
+                .ifPresent(made ->
+                        desk.ask(made.basis(), (planning, cancelled) -> planning.explain(plan, taste), explained));
     }
 
     void explainDifference(Plan plan, Plan other, Consumer<Explanation> explained) {

@@ -9,8 +9,7 @@ import org.mantice.plan.Plan;
 /** What is told of a planning under way, in the order of the cases. */
 sealed interface Report {
     /** A plan with its figures. */
-    record Rated(Plan plan, Figures figures) {
-    }
+    record Rated(Plan plan, Figures figures) {}
 
     record Prepared(Performance performance) implements Report {}
 

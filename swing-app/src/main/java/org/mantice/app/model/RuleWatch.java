@@ -3,8 +3,9 @@ package org.mantice.app.model;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.mantice.plugin.RuleAtWork;
 import org.mantice.plugin.Packs;
+import org.mantice.plugin.RuleAtWork;
+import org.mantice.plugin.RuleStuckException;
 
 /**
  * Notices rules from jars that do not come back. Looks when the time is up, and twice more a second later: only a rule

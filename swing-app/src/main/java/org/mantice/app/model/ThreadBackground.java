@@ -3,11 +3,11 @@ package org.mantice.app.model;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /** One daemon thread for the work; another that keeps the time sleeps until it is needed. */
@@ -118,12 +118,7 @@ public final class ThreadBackground implements Background {
         private final Consumer<Throwable> failed;
         private volatile boolean cancelled;
 
-        Task(
-                Executor deliver,
-                Work<I, R> work,
-                Consumer<I> interim,
-                Consumer<R> done,
-                Consumer<Throwable> failed) {
+        Task(Executor deliver, Work<I, R> work, Consumer<I> interim, Consumer<R> done, Consumer<Throwable> failed) {
             this.deliver = deliver;
             this.work = work;
             this.interim = interim;

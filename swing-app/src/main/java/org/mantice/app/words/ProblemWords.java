@@ -10,6 +10,7 @@ import org.mantice.layer.RuleFailureException;
 import org.mantice.performance.TuneException;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.Sentence;
+import org.mantice.plugin.RuleStuckException;
 import org.mantice.reading.Skipped;
 import org.mantice.reading.TuneReadException;
 
@@ -29,6 +30,8 @@ final class ProblemWords {
         if (cause instanceof ManticeException ours) return words.text("problems.at", place(ours), sentence(ours));
         if (cause instanceof RuleFailureException failure)
             return words.text("problems.rule", failure.ruleId(), engine.place(failure.place()), detail(failure));
+        if (cause instanceof RuleStuckException stuck)
+            return words.text("problems.stuck", stuck.ruleId(), stuck.seconds(), stuck.packId());
         if (cause instanceof OutOfMemoryError) return words.text("problems.memory");
         String message = cause.getMessage();
         if (cause instanceof IllegalArgumentException && message != null)

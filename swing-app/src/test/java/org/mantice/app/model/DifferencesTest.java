@@ -71,8 +71,7 @@ class DifferencesTest {
         RightHandPlan.Event old = events.get(moment);
         events.set(
                 moment,
-                new RightHandPlan.Event(
-                        moment, old.pass(), old.place(), old.keys(), fingers, handPlace, old.move()));
+                new RightHandPlan.Event(moment, old.pass(), old.place(), old.keys(), fingers, handPlace, old.move()));
         RightHandPlan right = new RightHandPlan(events, plan.rightHand().costByRule(), List.of());
         return new Plan("fingers", true, plan.variation(), plan.leftHand(), plan.bellows(), right);
     }
@@ -93,8 +92,12 @@ class DifferencesTest {
         List<Difference> differences = Differences.between(List.of(turning(1), turning(3)), performance);
 
         assertThat(differences).extracting(Difference::kind).containsOnly(Decision.Kind.TURN);
-        assertThat(differences).extracting(difference -> difference.spot().strip()).containsOnly(Strip.BELLOWS);
-        assertThat(differences).extracting(difference -> difference.spot().measure()).containsExactly(1, 3);
+        assertThat(differences)
+                .extracting(difference -> difference.spot().strip())
+                .containsOnly(Strip.BELLOWS);
+        assertThat(differences)
+                .extracting(difference -> difference.spot().measure())
+                .containsExactly(1, 3);
         assertThat(differences)
                 .extracting(Difference::values)
                 .containsExactly(
@@ -108,8 +111,8 @@ class DifferencesTest {
 
         List<Difference> both =
                 Differences.between(List.of(plan, with(2, List.of(finger), third.handPlace() + 1)), performance);
-        List<Difference> placeAlone = Differences.between(
-                List.of(plan, with(2, third.fingers(), third.handPlace() + 1)), performance);
+        List<Difference> placeAlone =
+                Differences.between(List.of(plan, with(2, third.fingers(), third.handPlace() + 1)), performance);
 
         assertThat(both).extracting(Difference::kind).containsExactly(Decision.Kind.FINGER);
         assertThat(placeAlone).extracting(Difference::kind).containsExactly(Decision.Kind.HAND_PLACE);
@@ -128,12 +131,15 @@ class DifferencesTest {
         assertThat(differences)
                 .extracting(difference -> difference.spot().strip())
                 .contains(Strip.REGISTERS, Strip.BELLOWS);
-        assertThat(differences).extracting(difference -> difference.spot().measure()).isSorted();
+        assertThat(differences)
+                .extracting(difference -> difference.spot().measure())
+                .isSorted();
         for (int i = 1; i < differences.size(); i++) {
             Difference before = differences.get(i - 1);
             Difference here = differences.get(i);
             if (before.spot().measure() == here.spot().measure())
-                assertThat(before.spot().place()).isLessThanOrEqualTo(here.spot().place());
+                assertThat(before.spot().place())
+                        .isLessThanOrEqualTo(here.spot().place());
             if (before.spot().measure() == here.spot().measure()
                     && before.spot().place().equals(here.spot().place()))
                 assertThat(before.kind()).isLessThanOrEqualTo(here.kind());

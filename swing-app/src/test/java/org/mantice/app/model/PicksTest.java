@@ -21,9 +21,7 @@ class PicksTest {
         List<RightHandPlan.Event> events = new ArrayList<>(plan.rightHand().events());
         RightHandPlan.Event first = events.get(0);
         events.set(
-                0,
-                new RightHandPlan.Event(
-                        0, first.pass(), first.place(), first.keys(), List.of(5), -1, first.move()));
+                0, new RightHandPlan.Event(0, first.pass(), first.place(), first.keys(), List.of(5), -1, first.move()));
         RightHandPlan fingers = new RightHandPlan(events, plan.rightHand().costByRule(), List.of());
         return new Plan(plan.label(), true, plan.variation(), plan.leftHand(), plan.bellows(), fingers);
     }

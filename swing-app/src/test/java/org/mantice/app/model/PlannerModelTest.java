@@ -33,8 +33,7 @@ import org.mantice.tune.WrittenPlace;
 
 /** With work done at once: what follows from what. */
 class PlannerModelTest {
-    private final PlannerModel model =
-            new PlannerModel(States.packs(), new DirectBackground(), SmallTunes.setup());
+    private final PlannerModel model = new PlannerModel(States.packs(), new DirectBackground(), SmallTunes.setup());
     private final List<PlannerState> seen = new ArrayList<>();
 
     private PlannerState waltz() {
@@ -44,7 +43,10 @@ class PlannerModelTest {
     }
 
     private Spot spot(Strip strip, int number) {
-        return Site.of(model.state().offers().get(0).plan(), model.state().performance().orElseThrow()).stream()
+        return Site.of(
+                        model.state().offers().get(0).plan(),
+                        model.state().performance().orElseThrow())
+                .stream()
                 .map(Site::spot)
                 .filter(spot -> spot.strip() == strip)
                 .distinct()
@@ -83,7 +85,8 @@ class PlannerModelTest {
         assertThat(state.answer()).isInstanceOf(Answer.Ready.class);
         assertThat(state.offers()).extracting(Offer::letter).containsExactly("A", "B", "C", "D");
         assertThat(state.offers()).extracting(Offer::cost).isSorted();
-        assertThat(state.offers()).allMatch(offer -> offer.cost() == offer.plan().cost(Taste.PLAIN));
+        assertThat(state.offers())
+                .allMatch(offer -> offer.cost() == offer.plan().cost(Taste.PLAIN));
         assertThat(state.compared()).containsExactly(0, 1);
         assertThat(state.chosen()).isZero();
         assertThat(state.differences()).isNotEmpty();
@@ -97,7 +100,8 @@ class PlannerModelTest {
 
         for (int i = 1; i < seen.size(); i++) {
             List<Offer> before = seen.get(i - 1).offers();
-            if (seen.get(i).isWorking() && !before.isEmpty()) assertThat(seen.get(i).offers()).startsWith(before.toArray(Offer[]::new));
+            if (seen.get(i).isWorking() && !before.isEmpty())
+                assertThat(seen.get(i).offers()).startsWith(before.toArray(Offer[]::new));
         }
     }
 
@@ -202,7 +206,8 @@ class PlannerModelTest {
 
         assertThat(seen.get(1).isWorking()).isTrue();
         for (PlannerState state : seen.subList(1, seen.size()))
-            assertThat(state.offers()).allMatch(offer -> offer.cost() == offer.plan().cost(taste));
+            assertThat(state.offers())
+                    .allMatch(offer -> offer.cost() == offer.plan().cost(taste));
         assertThat(model.state().offers().get(0).plan())
                 .isEqualTo(((Alternatives.Found) planning().best(taste, List.of())).best());
     }
@@ -225,7 +230,8 @@ class PlannerModelTest {
         model.choose(1);
         seen.clear();
         WrittenPlace place = new WrittenPlace(4, MusicalTime.ZERO);
-        boolean turned = !values(before.offers().get(1), Decision.Kind.TURN, place).isEmpty();
+        boolean turned =
+                !values(before.offers().get(1), Decision.Kind.TURN, place).isEmpty();
 
         model.lock(new Lock.Turn(OptionalInt.empty(), place, !turned));
 
@@ -236,7 +242,8 @@ class PlannerModelTest {
                 .orElseThrow();
         assertThat(interim.offers().get(0)).isEqualTo(before.offers().get(0));
         assertThat(interim.offers().get(1).letter()).isEqualTo("B");
-        assertThat(values(interim.offers().get(1), Decision.Kind.TURN, place).isEmpty()).isEqualTo(turned);
+        assertThat(values(interim.offers().get(1), Decision.Kind.TURN, place).isEmpty())
+                .isEqualTo(turned);
         assertThat(interim.offers().get(1).plan().leftHand())
                 .isEqualTo(before.offers().get(1).plan().leftHand());
         assertThat(interim.chosen()).isEqualTo(1);
@@ -391,11 +398,13 @@ class PlannerModelTest {
             model.set(second, false);
 
             assertThat(model.state().answer()).as("%s", second).isInstanceOf(Answer.Ready.class);
-            assertThat(model.state().setup().locks()).allMatch(lock -> lock.pass().equals(OptionalInt.of(spot.pass())));
+            assertThat(model.state().setup().locks())
+                    .allMatch(lock -> lock.pass().equals(OptionalInt.of(spot.pass())));
             assertThat(model.state().undo()).contains("model.did.lock");
             assertThat(model.state().unsaved()).isTrue();
             for (Offer offer : model.state().offers())
-                for (Lock lock : model.state().setup().locks()) assertThat(keeps(offer, lock)).isTrue();
+                for (Lock lock : model.state().setup().locks())
+                    assertThat(keeps(offer, lock)).isTrue();
             assertThat(model.state().insight().orElseThrow().locks())
                     .isEqualTo(model.state().setup().locks());
             assertThat(model.state().insight().orElseThrow().choices()).hasSizeGreaterThan(1);
@@ -420,7 +429,8 @@ class PlannerModelTest {
                                 || !decision.place().equals(buttons.place())
                                 || ButtonNames.all(decision.value()).equals(buttons.buttons());
                     if (lock instanceof Lock.Register register)
-                        return decision.kind() != Decision.Kind.REGISTER || decision.value().equals(register.switchId());
+                        return decision.kind() != Decision.Kind.REGISTER
+                                || decision.value().equals(register.switchId());
                     return !(lock instanceof Lock.Octave octave)
                             || decision.kind() != Decision.Kind.OCTAVE
                             || decision.value().equals(String.valueOf(octave.octave()));
@@ -458,8 +468,7 @@ class PlannerModelTest {
 
         model.lockSelected(true);
 
-        assertThat(model.state().setup().locks())
-                .containsExactly(new Lock.Turn(OptionalInt.empty(), place, false));
+        assertThat(model.state().setup().locks()).containsExactly(new Lock.Turn(OptionalInt.empty(), place, false));
     }
 
     @Test
@@ -507,7 +516,8 @@ class PlannerModelTest {
 
         Taste taste = model.state().setup().player().taste();
         assertThat(taste.perMille("bellows.turns")).isEqualTo(500);
-        leaning.weights().forEach((rule, weight) -> assertThat(taste.perMille(rule)).isEqualTo(weight));
+        leaning.weights()
+                .forEach((rule, weight) -> assertThat(taste.perMille(rule)).isEqualTo(weight));
         assertThat(model.state().undo()).contains("model.did.lean");
     }
 

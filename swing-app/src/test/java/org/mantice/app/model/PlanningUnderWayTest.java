@@ -103,7 +103,8 @@ class PlanningUnderWayTest {
         assertThat(model.state().setup().player().taste().perMille(TURNS)).isEqualTo(3_000);
         assertThat(model.state().answer()).isInstanceOf(Answer.Ready.class);
         Taste taste = model.state().setup().player().taste();
-        assertThat(model.state().offers()).allMatch(offer -> offer.cost() == offer.plan().cost(taste));
+        assertThat(model.state().offers())
+                .allMatch(offer -> offer.cost() == offer.plan().cost(taste));
     }
 
     @Test
@@ -146,7 +147,8 @@ class PlanningUnderWayTest {
     @Test
     void anInsightThatComesTooLateIsDropped() {
         PlannerState state = ready();
-        List<Site> sites = Site.of(state.offers().get(0).plan(), state.performance().orElseThrow());
+        List<Site> sites =
+                Site.of(state.offers().get(0).plan(), state.performance().orElseThrow());
         Spot first = sites.get(10).spot();
         Spot second = sites.get(20).spot();
         background.rude();
@@ -210,8 +212,7 @@ class PlanningUnderWayTest {
 
         background.runAll();
 
-        assertThat(Likeness.same(
-                        model.state().chosenOffer().orElseThrow().plan(), chosen.plan()))
+        assertThat(Likeness.same(model.state().chosenOffer().orElseThrow().plan(), chosen.plan()))
                 .isTrue();
         model.undo();
         assertThat(model.state().chosen()).isZero();
@@ -263,8 +264,8 @@ class PlanningUnderWayTest {
         PlannerState again = ready();
         assertThat(again.setup().locks()).hasSize(1);
         assertThat(again.performance().orElseThrow().passes()).hasSize(2);
-        assertThat(again.offers()).allMatch(offer ->
-                offer.plan().variation().pass(1).octave() == 0);
+        assertThat(again.offers())
+                .allMatch(offer -> offer.plan().variation().pass(1).octave() == 0);
     }
 
     @Test
@@ -345,6 +346,7 @@ class PlanningUnderWayTest {
         background.runAll();
 
         assertThat(files.get(0).document().settings().timesThrough()).isEqualTo(2);
-        assertThat(files.get(0).document().plan()).isEqualTo(before.offers().get(0).plan());
+        assertThat(files.get(0).document().plan())
+                .isEqualTo(before.offers().get(0).plan());
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.mantice.app.OneRulePack;
 import org.mantice.layer.RuleFailureException;
 import org.mantice.plugin.Packs;
+import org.mantice.plugin.RuleStuckException;
 import org.mantice.rule.FingerMoment;
 import org.mantice.rule.RuleSet;
 
@@ -68,8 +69,7 @@ class RulesThatFailTest {
     /** The stranger's rule explains nothing, whatever it costs. */
     @Test
     void aRuleThatOnlyFailsWhenAskedWhyFailsOnceAndNotForEver() throws Exception {
-        PlannerModel model = new PlannerModel(
-                packs("return 1;"), new DirectBackground(), SmallTunes.setup());
+        PlannerModel model = new PlannerModel(packs("return 1;"), new DirectBackground(), SmallTunes.setup());
         model.open(SmallTunes.open(SmallTunes.WALTZ));
         assertThat(model.state().answer()).isInstanceOf(Answer.Ready.class);
 
@@ -93,8 +93,8 @@ class RulesThatFailTest {
 
     @Test
     void aRuleThatNeverComesBackIsGivenUpAndItsPackTurnedOff() throws Exception {
-        PlannerModel model = new PlannerModel(
-                packs(ENDLESS), new ThreadBackground(news::add, "planning"), SmallTunes.setup(), 1);
+        PlannerModel model =
+                new PlannerModel(packs(ENDLESS), new ThreadBackground(news::add, "planning"), SmallTunes.setup(), 1);
         model.open(SmallTunes.open(SmallTunes.WALTZ));
 
         Answer.Failed failed = (Answer.Failed) await(model);
@@ -115,8 +115,8 @@ class RulesThatFailTest {
 
     @Test
     void aRuleThatIsStuckInWorkNobodyWaitsForIsGivenUpToo() throws Exception {
-        PlannerModel model = new PlannerModel(
-                packs(ENDLESS), new ThreadBackground(news::add, "planning"), SmallTunes.setup(), 1);
+        PlannerModel model =
+                new PlannerModel(packs(ENDLESS), new ThreadBackground(news::add, "planning"), SmallTunes.setup(), 1);
         model.open(SmallTunes.open(SmallTunes.WALTZ));
         Thread.sleep(500);
         model.setWishes(Wishes.NONE.withPlans(2));

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 import org.mantice.performance.Settings;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.MusicalTime;
@@ -70,13 +70,7 @@ class SavedPlanTest {
     void aTempoThatNobodyCanWishIsRefused() {
         Settings usual = Wishes.NONE.settings(PLAIN);
         Settings odd = new Settings(
-                new Tempo(MusicalTime.QUARTER, 90_500),
-                false,
-                usual.timesThrough(),
-                true,
-                usual.loudness(),
-                true,
-                0);
+                new Tempo(MusicalTime.QUARTER, 90_500), false, usual.timesThrough(), true, usual.loudness(), true, 0);
 
         assertThatThrownBy(() -> SavedPlan.wishes(PLAIN, odd, Wishes.USUAL_PLANS))
                 .isInstanceOf(IllegalArgumentException.class)

@@ -30,7 +30,12 @@ final class SmallTunes {
     static OpenTune open(Tune tune) {
         return new OpenTune(
                 "small.musicxml",
-                new ReadTune(tune, List.of(), List.of(PART), new MelodyChoice(PART, 1, MelodyChoice.Rule.ONLY_PART), "0".repeat(64)),
+                new ReadTune(
+                        tune,
+                        List.of(),
+                        List.of(PART),
+                        new MelodyChoice(PART, 1, MelodyChoice.Rule.ONLY_PART),
+                        "0".repeat(64)),
                 Optional.empty());
     }
 

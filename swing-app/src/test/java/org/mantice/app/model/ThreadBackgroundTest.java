@@ -110,8 +110,7 @@ class ThreadBackgroundTest {
 
     @Test
     void newsOnTheWayAreDroppedWhenTheWorkIsCancelled() throws Exception {
-        Background.Running work =
-                background.start((interim, cancelled) -> "late", interim -> {}, told::add, told::add);
+        Background.Running work = background.start((interim, cancelled) -> "late", interim -> {}, told::add, told::add);
         Runnable news = delivered.take();
 
         work.cancel();

@@ -38,6 +38,7 @@ import org.mantice.plan.Obstacle;
 import org.mantice.plan.Sentence;
 import org.mantice.player.PlayerPresets;
 import org.mantice.plugin.Packs;
+import org.mantice.plugin.RuleStuckException;
 import org.mantice.reading.Skipped;
 import org.mantice.reading.SkippedWhat;
 import org.mantice.reading.TuneReadException;
@@ -190,6 +191,16 @@ class ProblemWordsTest {
                 .endsWith("sie kostet 7, begründet aber 0.");
         assertThat(english.trouble(catchThrowable(() -> Pricing.cost(rule(-5), step, "pass 1"))))
                 .isEqualTo("The rule “odd.rule” failed at pass 1: it gave the cost -5; allowed: 0 to 2147483647.");
+    }
+
+    @Test
+    void ruleThatNeverComesBackIsNamedWithItsPack() {
+        RuleStuckException stuck = new RuleStuckException("stranger.rule", "stranger", 60);
+
+        assertThat(english.trouble(stuck))
+                .isEqualTo("The rule “stranger.rule” has not come back after 60 seconds. Its pack “stranger” is off"
+                        + " until the program starts again.");
+        assertThat(german.trouble(stuck)).contains("„stranger.rule“", "60 Sekunden", "Paket „stranger“");
     }
 
     private static Rule<PassChoice> rule(long cost) {

@@ -1,4 +1,4 @@
-package org.mantice.app.model;
+package org.mantice.plugin;
 
 /** A rule from a jar did not come back: its pack is off until the program starts again. */
 public final class RuleStuckException extends RuntimeException {
@@ -6,7 +6,8 @@ public final class RuleStuckException extends RuntimeException {
     private final String packId;
     private final int seconds;
 
-    RuleStuckException(String ruleId, String packId, int seconds) {
+    /** @param seconds how long it was waited for */
+    public RuleStuckException(String ruleId, String packId, int seconds) {
         super("rule " + ruleId + " has not come back after " + seconds + " s; its pack " + packId
                 + " is off until the program starts again");
         this.ruleId = ruleId;
