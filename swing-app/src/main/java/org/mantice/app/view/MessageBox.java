@@ -36,9 +36,12 @@ final class MessageBox extends JPanel {
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         buttons.setOpaque(false);
+        JPanel beside = new JPanel(new BorderLayout());
+        beside.setOpaque(false);
+        beside.add(buttons, BorderLayout.PAGE_END);
         add(title, BorderLayout.PAGE_START);
         add(scroll);
-        add(buttons, BorderLayout.PAGE_END);
+        add(beside, BorderLayout.LINE_END);
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dimension;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -33,7 +34,7 @@ public final class PlannerPanel extends JPanel {
     private final MessageArea messages;
     private final CardLayout cards = new CardLayout();
     private final JPanel deck = new JPanel(cards);
-    private final JTabbedPane side = new JTabbedPane();
+    private final JTabbedPane side = new Side();
     private String card = MUSIC;
     private int zoomPercent = Zoom.USUAL;
 
@@ -77,10 +78,13 @@ public final class PlannerPanel extends JPanel {
         side.addTab(words.text("window.tab.differences"), new DifferencesView(model, words, actions));
         side.addTab(words.text("window.tab.taste"), new TasteView(model, words, actions));
         side.getAccessibleContext().setAccessibleName(words.text("window.side"));
+        JSplitPane plans =
+                split(JSplitPane.VERTICAL_SPLIT, figures, below, 0.25, words.text("window.split.figures"));
+        plans.setMinimumSize(new Dimension());
         add(top, BorderLayout.PAGE_START);
         add(split(
                 JSplitPane.HORIZONTAL_SPLIT,
-                split(JSplitPane.VERTICAL_SPLIT, figures, below, 0.25, words.text("window.split.figures")),
+                plans,
                 side,
                 0.7,
                 words.text("window.split.side")));
@@ -141,5 +145,15 @@ public final class PlannerPanel extends JPanel {
     /** Tells the player something, above the plans, until it is put away; blocks nothing. */
     public void say(String sentence) {
         messages.say(sentence);
+    }
+
+    /** Keeps room for a few words beside a wide sheet. */
+    private static final class Side extends JTabbedPane {
+        private static final int LEAST_EMS = 22;
+
+        @Override
+        public Dimension getMinimumSize() {
+            return new Dimension(LEAST_EMS * getFont().getSize(), 0);
+        }
     }
 }

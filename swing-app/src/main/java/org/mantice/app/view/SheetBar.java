@@ -1,7 +1,6 @@
 package org.mantice.app.view;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.FlowLayout;
 import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.Action;
@@ -18,7 +17,7 @@ public final class SheetBar extends JPanel {
     private final Map<Strip, JCheckBox> strips = new EnumMap<>(Strip.class);
 
     public SheetBar(PlannerModel model, Words words, Actions actions) {
-        super(new FlowLayout(FlowLayout.LEADING, UIScale.scale(8), UIScale.scale(4)));
+        super(new WrappingLayout(UIScale.scale(6)));
         ReadingPicker readings = new ReadingPicker(model, words);
         JLabel label = new JLabel(words.text("sheet.reading"));
         label.setLabelFor(readings);
