@@ -2,7 +2,6 @@ package org.mantice.app.sheet;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -14,18 +13,21 @@ import java.util.concurrent.ConcurrentHashMap;
 record Lettering(Face face, double size) {
     /** The fonts that come with the app. */
     enum Face {
-        PLAIN,
-        BOLD,
-        MUSIC;
+        PLAIN(SheetFonts.plain()),
+        BOLD(SheetFonts.bold()),
+        MUSIC(SheetFonts.music());
 
-        private Font measured() {
-            Font font =
-                    switch (this) {
-                        case PLAIN -> SheetFonts.plain();
-                        case BOLD -> SheetFonts.bold();
-                        case MUSIC -> SheetFonts.music();
-                    };
-            return font.deriveFont((float) MEASURED_AT);
+        private final Font measured;
+        private final Map<String, Double> widths = new ConcurrentHashMap<>();
+
+        Face(Font font) {
+            this.measured = font.deriveFont((float) MEASURED_AT);
+        }
+
+        private double width(String text) {
+            if (widths.size() > MOST_WIDTHS) widths.clear();
+            return widths.computeIfAbsent(
+                    text, t -> measured.getStringBounds(t, EXACT).getWidth() / MEASURED_AT);
         }
     }
 
@@ -36,27 +38,14 @@ record Lettering(Face face, double size) {
     private static final double CAPITALS = 0.73;
 
     private static final int MOST_WIDTHS = 4000;
-    private static final Map<Face, Font> FONTS = new EnumMap<>(Face.class);
-    private static final Map<Face, Map<String, Double>> WIDTHS = new EnumMap<>(Face.class);
     private static final Map<Lettering, Font> SIZED = new ConcurrentHashMap<>();
 
-    static {
-        for (Face face : Face.values()) {
-            FONTS.put(face, face.measured());
-            WIDTHS.put(face, new ConcurrentHashMap<>());
-        }
-    }
-
     Font font() {
-        return SIZED.computeIfAbsent(this, lettering -> FONTS.get(face).deriveFont((float) size));
+        return SIZED.computeIfAbsent(this, lettering -> face.measured.deriveFont((float) size));
     }
 
     double width(String text) {
-        Map<String, Double> known = WIDTHS.get(face);
-        if (known.size() > MOST_WIDTHS) known.clear();
-        return size
-                * known.computeIfAbsent(
-                        text, t -> FONTS.get(face).getStringBounds(t, EXACT).getWidth() / MEASURED_AT);
+        return size * face.width(text);
     }
 
     /** Height of a capital letter or figure. */

@@ -56,6 +56,7 @@ public final class SheetView extends JComponent implements Scrollable {
         this.contents = new SheetContents(new PlanWords(words, model.packs().providers()));
         this.spots = new SpotWords(words);
         this.state = model.state();
+        updateUI();
         setOpaque(true);
         setFocusable(true);
         ToolTipManager.sharedInstance().registerComponent(this);
@@ -174,7 +175,9 @@ public final class SheetView extends JComponent implements Scrollable {
         if (action.isEnabled()) action.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, null));
     }
 
+    /** Null where there is nothing to say, as Swing asks. */
     @Override
+    @SuppressWarnings("NullAway")
     public String getToolTipText(MouseEvent event) {
         return sheet().flatMap(sheet -> sheet.targetAt(event.getX(), event.getY()))
                 .flatMap(target -> content.map(sheet -> spots.at(sheet, target.band(), target.spot())))
