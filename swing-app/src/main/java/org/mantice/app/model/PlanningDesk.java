@@ -110,7 +110,11 @@ final class PlanningDesk {
         search = Optional.empty();
     }
 
-    /** Asks something of a planning. @param answer computes it in the background */
+    /**
+     * Asks something of a planning.
+     *
+     * @param answer computes it in the background
+     */
     <R> Background.Running ask(Basis basis, BiFunction<Planning, BooleanSupplier, R> answer, Consumer<R> done) {
         Ticket ticket = new Ticket();
         this.<R, R>start(
