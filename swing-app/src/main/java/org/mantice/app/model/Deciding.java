@@ -89,6 +89,11 @@ final class Deciding {
         decide(key, gesture, setup, board.inside().leftOut());
     }
 
+    /** What is decided next can be undone by itself. */
+    void endGesture() {
+        undoing.endGesture();
+    }
+
     void without(String ruleId) {
         Set<String> leftOut = new HashSet<>(board.inside().leftOut());
         leftOut.add(ruleId);

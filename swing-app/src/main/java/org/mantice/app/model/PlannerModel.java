@@ -171,13 +171,20 @@ public final class PlannerModel {
         state().selection().ifPresent(selection -> free(Locks.at(state().setup().locks(), selection.spot())));
     }
 
+    /** Each call is a step of its own to undo. */
     public void setTaste(Taste taste) {
+        setTaste(taste, false);
+    }
+
+    /** @param stillChanging as while a weight is dragged: all its changes up to one that is the last are one step to undo */
+    public void setTaste(Taste taste, boolean stillChanging) {
         Taste before = state().setup().player().taste();
         Set<String> changed = new TreeSet<>(before.weights().keySet());
         changed.addAll(taste.weights().keySet());
         changed.removeIf(rule -> before.perMille(rule) == taste.perMille(rule));
         String gesture = changed.size() == 1 ? "weight " + changed : "";
-        setTaste("model.did.weight", gesture, taste);
+        deciding.decide("model.did.weight", gesture, state().setup().withTaste(taste));
+        if (!stillChanging) deciding.endGesture();
     }
 
     /** Takes over the weights of a leaning; rules that it does not name keep theirs. */
@@ -185,15 +192,7 @@ public final class PlannerModel {
         Taste taste = state().setup().player().taste();
         for (Map.Entry<String, Integer> weight : leaning.weights().entrySet())
             taste = taste.with(weight.getKey(), weight.getValue());
-        setTaste("model.did.lean", "", taste);
-    }
-
-    private void setTaste(String key, String gesture, Taste taste) {
-        Setup s = state().setup();
-        Player p = s.player();
-        Player player = new Player(
-                p.id(), p.name(), p.handSpanTenths(), p.bassMethod(), p.jumps(), p.mayTurnInHeldNote(), taste);
-        deciding.decide(key, gesture, new Setup(s.accordion(), player, s.wishes(), s.locks()));
+        deciding.decide("model.did.lean", state().setup().withTaste(taste));
     }
 
     /** Stops the planning; what was found stays. */

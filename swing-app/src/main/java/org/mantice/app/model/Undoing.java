@@ -25,6 +25,10 @@ final class Undoing {
         history.record(key, gesture, new Memory(board.state(), board.inside()));
     }
 
+    void endGesture() {
+        history.endGesture();
+    }
+
     /** Called within the change that the decision makes. */
     void decided(Draft draft) {
         draft.version = ++lastVersion;

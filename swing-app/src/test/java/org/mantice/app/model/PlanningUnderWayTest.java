@@ -36,7 +36,7 @@ class PlanningUnderWayTest {
     }
 
     private void weigh(int perMille) {
-        model.setTaste(Taste.PLAIN.with(TURNS, perMille));
+        model.setTaste(Taste.PLAIN.with(TURNS, perMille), true);
     }
 
     @Test
@@ -121,6 +121,35 @@ class PlanningUnderWayTest {
         assertThat(model.state().answer()).isEqualTo(before.answer());
         assertThat(model.state().undo()).isEmpty();
         assertThat(model.state().redo()).contains("model.did.weight");
+    }
+
+    @Test
+    void aSecondDragOfTheSameWeightIsASecondStep() {
+        ready();
+        weigh(1_100);
+        weigh(1_200);
+        model.setTaste(Taste.PLAIN.with(TURNS, 1_200), false);
+        weigh(1_300);
+        weigh(1_400);
+        model.setTaste(Taste.PLAIN.with(TURNS, 1_500), false);
+
+        model.undo();
+
+        assertThat(model.state().setup().player().taste().perMille(TURNS)).isEqualTo(1_200);
+        model.undo();
+        assertThat(model.state().setup().player().taste()).isEqualTo(Taste.PLAIN);
+        assertThat(model.state().undo()).isEmpty();
+    }
+
+    @Test
+    void weightsThatAreNotDraggedAreAStepEach() {
+        ready();
+        model.setTaste(Taste.PLAIN.with(TURNS, 1_100));
+        model.setTaste(Taste.PLAIN.with(TURNS, 1_200));
+
+        model.undo();
+
+        assertThat(model.state().setup().player().taste().perMille(TURNS)).isEqualTo(1_100);
     }
 
     @Test
