@@ -22,6 +22,8 @@ import org.mantice.app.words.Words;
 public final class PlannerPanel extends JPanel {
     private static final String MUSIC = "music";
     private static final String TABLE = "table";
+    /** Lines that the reasons and the differences need to be of use. */
+    private static final int SIDE_LINES = 34;
 
     private final transient PlannerModel model;
     private final transient Words words;
@@ -34,7 +36,7 @@ public final class PlannerPanel extends JPanel {
     private final MessageArea messages;
     private final CardLayout cards = new CardLayout();
     private final JPanel deck = new JPanel(cards);
-    private final JTabbedPane side = new Side();
+    private final JTabbedPane side = new JTabbedPane();
     private String card = MUSIC;
     private int zoomPercent = Zoom.USUAL;
 
@@ -74,28 +76,18 @@ public final class PlannerPanel extends JPanel {
         JPanel below = new JPanel(new BorderLayout());
         below.add(head, BorderLayout.PAGE_START);
         below.add(deck);
-        side.addTab(words.text("window.tab.why"), new WhyView(model, words, actions));
-        side.addTab(words.text("window.tab.differences"), new DifferencesView(model, words, actions));
+        side.addTab(words.text("window.tab.why"), LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
+        side.addTab(words.text("window.tab.differences"), LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
         side.addTab(words.text("window.tab.taste"), new TasteView(model, words, actions));
         side.getAccessibleContext().setAccessibleName(words.text("window.side"));
+        below.setMinimumSize(new Dimension());
+        figures.setMinimumSize(new Dimension());
         JSplitPane plans =
-                split(JSplitPane.VERTICAL_SPLIT, figures, below, 0.25, words.text("window.split.figures"));
+                new FirstSplit(JSplitPane.VERTICAL_SPLIT, figures, below, 0.28, words.text("window.split.figures"));
         plans.setMinimumSize(new Dimension());
+        side.setMinimumSize(new Dimension());
         add(top, BorderLayout.PAGE_START);
-        add(split(
-                JSplitPane.HORIZONTAL_SPLIT,
-                plans,
-                side,
-                0.7,
-                words.text("window.split.side")));
-    }
-
-    private JSplitPane split(int direction, Component first, Component second, double weight, String title) {
-        JSplitPane split = new JSplitPane(direction, true, first, second);
-        split.setResizeWeight(weight);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        split.getAccessibleContext().setAccessibleName(title);
-        return split;
+        add(new FirstSplit(JSplitPane.HORIZONTAL_SPLIT, plans, side, 0.74, words.text("window.split.side")));
     }
 
     private void bindViews() {
@@ -145,15 +137,5 @@ public final class PlannerPanel extends JPanel {
     /** Tells the player something, above the plans, until it is put away; blocks nothing. */
     public void say(String sentence) {
         messages.say(sentence);
-    }
-
-    /** Keeps room for a few words beside a wide sheet. */
-    private static final class Side extends JTabbedPane {
-        private static final int LEAST_EMS = 22;
-
-        @Override
-        public Dimension getMinimumSize() {
-            return new Dimension(LEAST_EMS * getFont().getSize(), 0);
-        }
     }
 }
