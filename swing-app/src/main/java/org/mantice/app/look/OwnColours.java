@@ -34,8 +34,8 @@ final class OwnColours {
     Color get(String name) {
         String value = properties.getProperty(PREFIX + name);
         if (value == null)
-            throw new IllegalArgumentException(
-                    "colour is " + name + "; allowed: those that " + look.getSimpleName() + ".properties calls " + PREFIX);
+            throw new IllegalArgumentException("colour is " + name + "; allowed: those that " + look.getSimpleName()
+                    + ".properties calls " + PREFIX);
         return Color.decode(value);
     }
 }

@@ -4,6 +4,7 @@ import java.awt.event.ActionEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -27,17 +28,21 @@ public final class Actions {
     }
 
     public Action get(Command command) {
-        return actions.get(command);
+        return action(command);
+    }
+
+    private CommandAction action(Command command) {
+        return Objects.requireNonNull(actions.get(command), command.name());
     }
 
     /** Whether somebody has said what the command does: a host may leave out what it cannot do. */
     public boolean isBound(Command command) {
-        return actions.get(command).work.isPresent();
+        return action(command).work.isPresent();
     }
 
     /** What the command does, and in which states it can be done. */
     public void bind(Command command, Runnable work, Predicate<PlannerState> possible) {
-        CommandAction action = actions.get(command);
+        CommandAction action = action(command);
         action.work = Optional.of(work);
         action.possible = possible;
     }
@@ -46,12 +51,12 @@ public final class Actions {
     public void bindSwitch(
             Command command, Runnable work, Predicate<PlannerState> possible, Predicate<PlannerState> isOn) {
         bind(command, work, possible);
-        actions.get(command).isOn = Optional.of(isOn);
+        action(command).isOn = Optional.of(isOn);
     }
 
     /** Whether the command is one that is on or off. */
     public boolean isSwitch(Command command) {
-        return actions.get(command).isOn.isPresent();
+        return action(command).isOn.isPresent();
     }
 
     /** Enables what is possible in a state, and ticks what is on in it. */
@@ -64,13 +69,14 @@ public final class Actions {
 
     /** Says after the label what exactly would be done, as in "Undo: register"; empty for the label alone. */
     public void specify(Command command, Optional<String> what) {
-        CommandAction action = actions.get(command);
-        action.putValue(Action.NAME, action.label.text() + what.map(text -> ": " + text).orElse(""));
+        CommandAction action = action(command);
+        action.putValue(
+                Action.NAME, action.label.text() + what.map(text -> ": " + text).orElse(""));
     }
 
     /** The keys of a command, the one shown in the menu first. */
     public List<KeyStroke> keys(Command command) {
-        return actions.get(command).keys;
+        return action(command).keys;
     }
 
     /** The keys of a command in words, as {@code "Ctrl+Shift+Z, Ctrl+Y"}; empty for none. */
@@ -83,7 +89,9 @@ public final class Actions {
         for (Command command : Command.values()) {
             component.getActionMap().put(command, get(command));
             for (KeyStroke key : keys(command))
-                component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, command);
+                component
+                        .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                        .put(key, command);
         }
     }
 

@@ -36,7 +36,8 @@ final class Keys {
         boolean menu = text.startsWith(MENU);
         KeyStroke plain = KeyStroke.getKeyStroke(menu ? text.substring(MENU.length()) : text);
         if (plain == null)
-            throw new IllegalArgumentException("key is " + text + "; allowed: as \"F3\", \"shift F3\", \"menu shift S\"");
+            throw new IllegalArgumentException(
+                    "key is " + text + "; allowed: as \"F3\", \"shift F3\", \"menu shift S\"");
         return menu ? KeyStroke.getKeyStroke(plain.getKeyCode(), plain.getModifiers() | menuMask) : plain;
     }
 

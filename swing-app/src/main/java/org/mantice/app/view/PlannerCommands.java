@@ -43,18 +43,14 @@ final class PlannerCommands {
         actions.bind(Command.REDO, model::redo, state -> state.redo().isPresent());
         actions.bind(Command.LOCK, () -> model.lockSelected(false), PlannerCommands::somethingSelected);
         actions.bind(Command.LOCK_EVERY_TIME, () -> model.lockSelected(true), PlannerCommands::somethingSelected);
-        actions.bind(
-                Command.FREE,
-                model::freeSelected,
-                state -> state.insight().map(Insight::locks).filter(locks -> !locks.isEmpty()).isPresent());
-        actions.bind(
-                Command.FREE_ALL,
-                model::freeAll,
-                state -> !state.setup().locks().isEmpty());
-        actions.bind(
-                Command.PLAN_AGAIN,
-                model::planAgain,
-                state -> state.tune().isPresent() && !state.isWorking());
+        actions.bind(Command.FREE, model::freeSelected, state -> state.insight()
+                .map(Insight::locks)
+                .filter(locks -> !locks.isEmpty())
+                .isPresent());
+        actions.bind(Command.FREE_ALL, model::freeAll, state -> !state.setup()
+                .locks()
+                .isEmpty());
+        actions.bind(Command.PLAN_AGAIN, model::planAgain, state -> state.tune().isPresent() && !state.isWorking());
         actions.bind(Command.STOP, model::stop, PlannerState::isWorking);
     }
 
@@ -70,17 +66,14 @@ final class PlannerCommands {
         List<Command> letters = List.of(Command.CHOOSE_A, Command.CHOOSE_B, Command.CHOOSE_C, Command.CHOOSE_D);
         for (int i = 0; i < letters.size(); i++) {
             String letter = String.valueOf((char) ('A' + i));
-            actions.bind(
-                    letters.get(i),
-                    () -> offer(letter, model.state()).ifPresent(model::choose),
-                    state -> offer(letter, state).isPresent());
+            actions.bind(letters.get(i), () -> offer(letter, model.state()).ifPresent(model::choose), state -> offer(
+                            letter, state)
+                    .isPresent());
         }
-        actions.bind(
-                Command.NEXT_DIFFERENCE, model::nextDifference, state -> !state.differences().isEmpty());
-        actions.bind(
-                Command.PREVIOUS_DIFFERENCE,
-                model::previousDifference,
-                state -> !state.differences().isEmpty());
+        actions.bind(Command.NEXT_DIFFERENCE, model::nextDifference, state -> !state.differences()
+                .isEmpty());
+        actions.bind(Command.PREVIOUS_DIFFERENCE, model::previousDifference, state -> !state.differences()
+                .isEmpty());
     }
 
     private static Optional<Integer> offer(String letter, PlannerState state) {

@@ -77,7 +77,9 @@ public final class PlannerPanel extends JPanel {
         below.add(head, BorderLayout.PAGE_START);
         below.add(deck);
         side.addTab(words.text("window.tab.why"), LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
-        side.addTab(words.text("window.tab.differences"), LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
+        side.addTab(
+                words.text("window.tab.differences"),
+                LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
         side.addTab(words.text("window.tab.taste"), new TasteView(model, words, actions));
         side.getAccessibleContext().setAccessibleName(words.text("window.side"));
         below.setMinimumSize(new Dimension());
@@ -98,7 +100,8 @@ public final class PlannerPanel extends JPanel {
         actions.bind(Command.SHOW_WHY, () -> showSide(0), state -> true);
         actions.bind(Command.SHOW_DIFFERENCES, () -> showSide(1), state -> true);
         actions.bind(Command.SHOW_TASTE, () -> showSide(2), state -> true);
-        actions.bind(Command.LARGER, () -> setZoomPercent(Zoom.larger(zoomPercent)), state -> zoomPercent < Zoom.most());
+        actions.bind(
+                Command.LARGER, () -> setZoomPercent(Zoom.larger(zoomPercent)), state -> zoomPercent < Zoom.most());
         actions.bind(
                 Command.SMALLER, () -> setZoomPercent(Zoom.smaller(zoomPercent)), state -> zoomPercent > Zoom.least());
         actions.bind(Command.USUAL_SIZE, () -> setZoomPercent(Zoom.USUAL), state -> true);

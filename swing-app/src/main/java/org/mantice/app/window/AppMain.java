@@ -93,10 +93,11 @@ public final class AppMain {
         Locale language = start.language()
                 .or(() -> keeping.remembered().appearance().language())
                 .orElse(Locale.getDefault());
-        Looks.use(start.dark().or(() -> keeping.remembered().appearance().dark()).orElse(false));
+        Looks.use(
+                start.dark().or(() -> keeping.remembered().appearance().dark()).orElse(false));
         Background background = new ThreadBackground(EventQueue::invokeLater, "mantice planning");
-        PlannerModel model = new PlannerModel(
-                start.packs(), background, new Setup(accordion(), player(), Wishes.NONE, List.of()));
+        PlannerModel model =
+                new PlannerModel(start.packs(), background, new Setup(accordion(), player(), Wishes.NONE, List.of()));
         for (Strip strip : Strip.values())
             model.show(strip, keeping.remembered().appearance().strips().contains(strip));
         Papers papers = new Papers(model);
@@ -116,16 +117,13 @@ public final class AppMain {
     }
 
     private void openFirst(MainWindow window) {
-        start.file()
-                .ifPresentOrElse(
-                        file -> window.opening().open(List.of(file)),
-                        window.opening()::openExample);
+        start.file().ifPresentOrElse(file -> window.opening().open(List.of(file)), window.opening()::openExample);
     }
 
     private RecoveryWork recovery(MainWindow window, Papers papers, Background background) {
         RecoveryCopy copy = new RecoveryCopy(folder, InstantSource.system());
-        RecoveryWriter writer = new RecoveryWriter(
-                copy, RecoveryWriter.Later.on(filesThread), InstantSource.system(), BETWEEN_COPIES);
+        RecoveryWriter writer =
+                new RecoveryWriter(copy, RecoveryWriter.Later.on(filesThread), InstantSource.system(), BETWEEN_COPIES);
         return new RecoveryWork(
                 window.model(), papers, threads, window, new RecoveryWork.Copies(copy, writer, background));
     }

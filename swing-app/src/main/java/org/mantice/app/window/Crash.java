@@ -12,8 +12,7 @@ final class Crash {
 
     /** Shows the report on the window's thread and comes back when it has been put away. */
     static void show(Optional<? extends Window> owner, Words words, String report) {
-        Runnable telling =
-                () -> Pages.show(owner.orElse(null), words.text("window.crash"), new CrashPage(words, report), words);
+        Runnable telling = () -> Pages.show(owner, words.text("window.crash"), new CrashPage(words, report), words);
         if (EventQueue.isDispatchThread()) {
             telling.run();
             return;

@@ -70,7 +70,8 @@ final class Keeping implements ProfileChoices {
     /** The player's own file with a player of this name. */
     Optional<Shelved<Player>> ownPlayer(String name) {
         return players.stream()
-                .filter(each -> each.origin() == Shelved.Origin.OWN && each.name().equals(name))
+                .filter(each ->
+                        each.origin() == Shelved.Origin.OWN && each.name().equals(name))
                 .findFirst();
     }
 

@@ -71,27 +71,37 @@ final class KeysPage extends JPanel {
                     (String) action.getValue(Action.SHORT_DESCRIPTION)));
         }
         String sheet = words.text("window.keys.sheet");
-        rows.add(new Row(sheet, words.text("window.keys.along"), keys("LEFT", "RIGHT"), words.text("window.keys.along.hint")));
-        rows.add(new Row(sheet, words.text("window.keys.across"), keys("UP", "DOWN"), words.text("window.keys.across.hint")));
-        rows.add(new Row(sheet, words.text("window.keys.ends"), keys("HOME", "END"), words.text("window.keys.ends.hint")));
         rows.add(new Row(
-                sheet, words.text("window.keys.lines"), keys("PAGE_UP", "PAGE_DOWN"), words.text("window.keys.lines.hint")));
+                sheet, words.text("window.keys.along"), keys("LEFT", "RIGHT"), words.text("window.keys.along.hint")));
+        rows.add(new Row(
+                sheet, words.text("window.keys.across"), keys("UP", "DOWN"), words.text("window.keys.across.hint")));
+        rows.add(new Row(
+                sheet, words.text("window.keys.ends"), keys("HOME", "END"), words.text("window.keys.ends.hint")));
+        rows.add(new Row(
+                sheet,
+                words.text("window.keys.lines"),
+                keys("PAGE_UP", "PAGE_DOWN"),
+                words.text("window.keys.lines.hint")));
         rows.add(new Row(sheet, words.text("window.keys.why"), keys("ENTER"), words.text("window.keys.why.hint")));
         String figures = words.text("window.keys.figures");
         rows.add(new Row(
                 figures, words.text("window.keys.compare"), keys("SPACE"), words.text("window.keys.compare.hint")));
-        rows.add(new Row(figures, words.text("window.keys.choose"), keys("ENTER"), words.text("window.keys.choose.hint")));
+        rows.add(new Row(
+                figures, words.text("window.keys.choose"), keys("ENTER"), words.text("window.keys.choose.hint")));
         String everywhere = words.text("window.keys.everywhere");
         rows.add(new Row(everywhere, words.text("window.keys.next"), keys("TAB"), words.text("window.keys.next.hint")));
-        rows.add(new Row(everywhere, words.text("window.keys.other"), keys("F6"), words.text("window.keys.other.hint")));
-        rows.add(new Row(everywhere, words.text("window.keys.border"), keys("F8"), words.text("window.keys.border.hint")));
+        rows.add(
+                new Row(everywhere, words.text("window.keys.other"), keys("F6"), words.text("window.keys.other.hint")));
+        rows.add(new Row(
+                everywhere, words.text("window.keys.border"), keys("F8"), words.text("window.keys.border.hint")));
         rows.add(new Row(everywhere, words.text("window.keys.menu"), keys("F10"), words.text("window.keys.menu.hint")));
         return List.copyOf(rows);
     }
 
     private static String keys(String... names) {
         List<String> keys = new ArrayList<>();
-        for (String name : names) keys.add(KeyEvent.getKeyText(KeyStroke.getKeyStroke(name).getKeyCode()));
+        for (String name : names)
+            keys.add(KeyEvent.getKeyText(KeyStroke.getKeyStroke(name).getKeyCode()));
         return String.join(", ", keys);
     }
 

@@ -33,8 +33,10 @@ public final class MainWindow extends JFrame implements Talk {
     private transient Actions actions = new Actions(words);
     private transient Runnable letGo = () -> {};
     private transient Runnable atEnd = () -> {};
-    private PlannerPanel panel;
-    private StatusLine status;
+    private transient Optional<Content> content = Optional.empty();
+
+    /** What is in the frame, in one language. */
+    private record Content(PlannerPanel panel, StatusLine status) {}
 
     MainWindow(PlannerModel model, Papers papers, Keeping keeping, Threads threads, Locale language) {
         this.model = model;
@@ -45,7 +47,7 @@ public final class MainWindow extends JFrame implements Talk {
         this.saving = new SavingWork(model, papers, keeping, threads, this);
         this.place = new WindowPlace(this);
         speak(language);
-        panel.setZoomPercent(keeping.remembered().appearance().zoomPercent());
+        content().panel().setZoomPercent(keeping.remembered().appearance().zoomPercent());
         setIconImages(AppIcon.all());
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
@@ -59,7 +61,7 @@ public final class MainWindow extends JFrame implements Talk {
 
     /** Builds the content in a language. */
     void speak(Locale language) {
-        int zoom = panel == null ? 0 : panel.zoomPercent();
+        int zoom = content.map(Content::panel).map(PlannerPanel::zoomPercent).orElse(0);
         letGo.run();
         words = Words.of(language);
         JComponent.setDefaultLocale(words.locale());
@@ -67,32 +69,30 @@ public final class MainWindow extends JFrame implements Talk {
         actions = new Actions(words);
         WindowCommands.bind(this, actions, opening, saving);
         letGo = model.listeningDuring(this::build);
-        if (zoom > 0) panel.setZoomPercent(zoom);
+        if (zoom > 0) content().panel().setZoomPercent(zoom);
         show(model.state());
     }
 
     private void build() {
-        panel = new PlannerPanel(model, words, actions, keeping);
-        status = new StatusLine(words, papers);
-        JPanel content = new JPanel(new BorderLayout());
-        content.add(panel);
-        content.add(status, BorderLayout.PAGE_END);
-        content.setTransferHandler(
-                new FileDrop(files -> saving.beforeLosing(() -> opening.open(files))));
-        setContentPane(content);
+        Content made = new Content(new PlannerPanel(model, words, actions, keeping), new StatusLine(words, papers));
+        content = Optional.of(made);
+        JPanel pane = new JPanel(new BorderLayout());
+        pane.add(made.panel());
+        pane.add(made.status(), BorderLayout.PAGE_END);
+        pane.setTransferHandler(new FileDrop(files -> saving.beforeLosing(() -> opening.open(files))));
+        setContentPane(pane);
         setJMenuBar(new Menus(
                         words,
                         actions,
                         new Menus.Recent(
-                                keeping::remembered,
-                                file -> saving.beforeLosing(() -> opening.openRecent(file))))
+                                keeping::remembered, file -> saving.beforeLosing(() -> opening.openRecent(file))))
                 .bar());
         model.addListener(this::show);
         revalidate();
     }
 
     private void show(PlannerState state) {
-        status.show(state);
+        content().status().show(state);
         String tune = state.tune()
                 .map(OpenTune::read)
                 .map(read -> read.tune().title())
@@ -100,6 +100,10 @@ public final class MainWindow extends JFrame implements Talk {
                 .orElse(words.text("window.name"));
         setTitle(words.text(papers.isUnsaved(state) ? "window.title.unsaved" : "window.title", tune));
         getAccessibleContext().setAccessibleName(getTitle());
+    }
+
+    private Content content() {
+        return content.orElseThrow();
     }
 
     Words words() {
@@ -141,7 +145,7 @@ public final class MainWindow extends JFrame implements Talk {
         keeping.rememberNow(remembered -> {
             Appearance appearance = remembered
                     .appearance()
-                    .withZoom(panel.zoomPercent())
+                    .withZoom(content().panel().zoomPercent())
                     .withStrips(state.strips())
                     .withWindow(place.bounds());
             var now = remembered.withAppearance(appearance);
@@ -155,12 +159,12 @@ public final class MainWindow extends JFrame implements Talk {
 
     @Override
     public void say(Function<Words, String> sentence) {
-        panel.say(sentence.apply(words));
+        content().panel().say(sentence.apply(words));
     }
 
     @Override
     public void note(Function<Words, String> sentence) {
-        status.note(sentence.apply(words));
+        content().status().note(sentence.apply(words));
         show(model.state());
     }
 
@@ -171,6 +175,6 @@ public final class MainWindow extends JFrame implements Talk {
 
     /** Shows a page over the window until it is put away. */
     void page(String title, Component page) {
-        Pages.show(this, title, page, words);
+        Pages.show(Optional.of(this), title, page, words);
     }
 }

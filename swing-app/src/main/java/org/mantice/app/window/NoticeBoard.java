@@ -26,6 +26,6 @@ final class NoticeBoard implements Consumer<Notice> {
         reader = Optional.of(window);
         List<Notice> all = List.copyOf(waiting);
         waiting.clear();
-        all.forEach(this::accept);
+        all.forEach(this);
     }
 }

@@ -59,8 +59,7 @@ final class OpeningWork {
 
     private void found(Found found) {
         found.failures().forEach(talk::trouble);
-        if (!found.rest().isEmpty())
-            talk.say(words -> words.text("window.oneAtATime", names(found.rest())));
+        if (!found.rest().isEmpty()) talk.say(words -> words.text("window.oneAtATime", names(found.rest())));
         found.opened().ifPresent(opened -> {
             found.file().ifPresent(file -> keeping.remember(remembered -> remembered.withRecent(file)));
             take(opened);
@@ -137,8 +136,8 @@ final class OpeningWork {
     private <P> void openProfile(Path file, Function<String, Optional<Shelved<P>>> shelf, Consumer<P> use) {
         threads.read(
                 () -> attempt(() -> shelf.apply(file.toString())
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "file is " + file + "; allowed: a profile that is there"))
+                        .orElseThrow(() ->
+                                new IllegalArgumentException("file is " + file + "; allowed: a profile that is there"))
                         .load()),
                 found -> found.accept(
                         profile -> {

@@ -66,10 +66,11 @@ final class RecoveryWork {
         }
         keep();
         waiting.add(copies.clock().later(QUIET, () -> {
-            if (SavingWork.possible(model.state())) model.planFile(plan -> {
-                lastPlan = Optional.of(plan);
-                keep();
-            });
+            if (SavingWork.possible(model.state()))
+                model.planFile(plan -> {
+                    lastPlan = Optional.of(plan);
+                    keep();
+                });
         }));
     }
 
@@ -98,7 +99,8 @@ final class RecoveryWork {
     private void ask(List<AbandonedCopy> found, Runnable otherwise) {
         List<AbandonedCopy> left = new ArrayList<>(found);
         while (!left.isEmpty()) {
-            Dialogs.RecoveryAnswer answer = talk.ask().recover(left.stream().map(RecoveryWork::forPeople).toList());
+            Dialogs.RecoveryAnswer answer = talk.ask()
+                    .recover(left.stream().map(RecoveryWork::forPeople).toList());
             if (answer.what() == Dialogs.Recovery.LATER) break;
             AbandonedCopy copy = left.remove(answer.copy());
             if (answer.what() == Dialogs.Recovery.THROW_AWAY) threads.files().execute(copy::discard);

@@ -44,7 +44,8 @@ final class SavingWork {
 
     /** Writes the chosen plan somewhere; what is open stays as it is. */
     void export() {
-        String letter = model.state().chosenOffer().map(offer -> "-" + offer.letter()).orElse("");
+        String letter =
+                model.state().chosenOffer().map(offer -> "-" + offer.letter()).orElse("");
         suggest(papers.baseName() + letter).ifPresent(file -> write(file, false, () -> {}));
     }
 
@@ -68,7 +69,8 @@ final class SavingWork {
                 talk.trouble(failure.get());
                 return;
             }
-            keeping.remember(remembered -> becomesOurs ? remembered.withRecent(file) : remembered.withFolder(folder(file)));
+            keeping.remember(
+                    remembered -> becomesOurs ? remembered.withRecent(file) : remembered.withFolder(folder(file)));
             if (becomesOurs) {
                 papers.saved(file);
                 PlannerState now = model.state();
@@ -110,11 +112,16 @@ final class SavingWork {
     /** Saves the player with the weights: into a file of the same name after asking, else as a new one. */
     void savePlayer() {
         Player player = model.state().setup().player();
-        talk.ask().playerName(player.name()).map(String::strip).filter(name -> !name.isEmpty()).ifPresent(name -> {
-            Optional<Shelved<Player>> there = keeping.ownPlayer(name);
-            if (there.isEmpty()) savePlayer(player, name, Optional.empty());
-            else if (talk.ask().overwritePlayer(name)) savePlayer(player, name, there.get().file());
-        });
+        talk.ask()
+                .playerName(player.name())
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .ifPresent(name -> {
+                    Optional<Shelved<Player>> there = keeping.ownPlayer(name);
+                    if (there.isEmpty()) savePlayer(player, name, Optional.empty());
+                    else if (talk.ask().overwritePlayer(name))
+                        savePlayer(player, name, there.get().file());
+                });
     }
 
     private void savePlayer(Player player, String name, Optional<Path> file) {
@@ -151,7 +158,8 @@ final class SavingWork {
                 player.jumps(),
                 player.mayTurnInHeldNote(),
                 player.taste());
-        file.ifPresentOrElse(own -> keeping.shelf().save(own, named), () -> keeping.shelf().saveNew(named));
+        file.ifPresentOrElse(
+                own -> keeping.shelf().save(own, named), () -> keeping.shelf().saveNew(named));
         return named;
     }
 }

@@ -37,8 +37,7 @@ final class StatusLine extends JPanel {
         else
             work.setText(state.chosenOffer()
                     .map(offer -> words.text(
-                            papers.isUnsaved(state) ? "window.status.unsaved" : "window.status.chosen",
-                            offer.letter()))
+                            papers.isUnsaved(state) ? "window.status.unsaved" : "window.status.chosen", offer.letter()))
                     .orElse(" "));
     }
 }

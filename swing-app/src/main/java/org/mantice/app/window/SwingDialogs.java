@@ -147,8 +147,7 @@ final class SwingDialogs implements Dialogs {
 
     @Override
     public RecoveryAnswer recover(List<Copy> copies) {
-        JList<String> list =
-                new JList<>(copies.stream().map(this::line).toArray(String[]::new));
+        JList<String> list = new JList<>(copies.stream().map(this::line).toArray(String[]::new));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setSelectedIndex(0);
         list.setVisibleRowCount(Math.min(6, Math.max(2, copies.size())));
@@ -167,8 +166,8 @@ final class SwingDialogs implements Dialogs {
     }
 
     private String line(Copy copy) {
-        DateFormat format =
-                DateFormat.getDateTimeInstance(DateFormat.MEDIUM, DateFormat.SHORT, words.get().locale());
+        DateFormat format = DateFormat.getDateTimeInstance(
+                DateFormat.MEDIUM, DateFormat.SHORT, words.get().locale());
         return text("window.recovery.copy", copy.title(), format.format(Date.from(copy.writtenAt())), copy.tuneFile());
     }
 }

@@ -3,7 +3,6 @@ package org.mantice.app.window;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /**
@@ -11,31 +10,31 @@ import java.util.function.Consumer;
  * every repaint must not bury the window under dialogs.
  */
 final class Uncaught implements Thread.UncaughtExceptionHandler {
-    private final AtomicReference<Runnable> saveWork = new AtomicReference<>(() -> {});
-    private final AtomicReference<Consumer<String>> tell;
+    private volatile Runnable saveWork = () -> {};
+    private volatile Consumer<String> tell;
     private final AtomicBoolean telling = new AtomicBoolean();
 
     /** @param tell takes the report, on any thread, and comes back when the player has put it away */
     Uncaught(Consumer<String> tell) {
-        this.tell = new AtomicReference<>(tell);
+        this.tell = tell;
     }
 
     /** From now on work can be saved and the player told in the window. */
-    void use(Runnable save, Consumer<String> telling) {
-        saveWork.set(save);
-        tell.set(telling);
+    void use(Runnable save, Consumer<String> howToTell) {
+        saveWork = save;
+        tell = howToTell;
     }
 
     @Override
     public void uncaughtException(Thread thread, Throwable cause) {
         try {
-            saveWork.get().run();
+            saveWork.run();
         } catch (RuntimeException | Error e) {
             cause.addSuppressed(e);
         }
         if (!telling.compareAndSet(false, true)) return;
         try {
-            tell.get().accept(report(thread, cause));
+            tell.accept(report(thread, cause));
         } finally {
             telling.set(false);
         }

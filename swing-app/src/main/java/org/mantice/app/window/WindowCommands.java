@@ -46,7 +46,8 @@ final class WindowCommands {
     private void bindManners() {
         actions.bindSwitch(Command.LIGHT, () -> look(false), state -> true, state -> !Looks.isDark());
         actions.bindSwitch(Command.DARK, () -> look(true), state -> true, state -> Looks.isDark());
-        actions.bindSwitch(Command.ENGLISH, () -> speak(Locale.ENGLISH), state -> true, state -> speaks(Locale.ENGLISH));
+        actions.bindSwitch(
+                Command.ENGLISH, () -> speak(Locale.ENGLISH), state -> true, state -> speaks(Locale.ENGLISH));
         actions.bindSwitch(Command.GERMAN, () -> speak(Locale.GERMAN), state -> true, state -> speaks(Locale.GERMAN));
         actions.bind(
                 Command.KEYS,
@@ -69,7 +70,8 @@ final class WindowCommands {
     private void look(boolean dark) {
         Looks.use(dark);
         window.keeping()
-                .remember(remembered -> remembered.withAppearance(remembered.appearance().withDark(dark)));
+                .remember(remembered ->
+                        remembered.withAppearance(remembered.appearance().withDark(dark)));
         actions.follow(window.model().state());
     }
 

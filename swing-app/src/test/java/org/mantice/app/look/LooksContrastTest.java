@@ -17,13 +17,46 @@ import org.mantice.app.sheet.SheetColours;
 /** Computes the contrast of what the looks and the sheet put on each other. What is disabled is exempt in WCAG 2.2. */
 class LooksContrastTest {
     private static final List<String> TEXT_KINDS = List.of(
-            "Label", "Button", "ToggleButton", "CheckBox", "RadioButton", "ComboBox", "Spinner", "TextField", "TextArea",
-            "TextPane", "EditorPane", "FormattedTextField", "List", "Table", "TableHeader", "Tree", "TabbedPane", "Panel",
-            "OptionPane", "MenuBar", "Menu", "MenuItem", "CheckBoxMenuItem", "RadioButtonMenuItem", "ToolTip", "Button.default");
+            "Label",
+            "Button",
+            "ToggleButton",
+            "CheckBox",
+            "RadioButton",
+            "ComboBox",
+            "Spinner",
+            "TextField",
+            "TextArea",
+            "TextPane",
+            "EditorPane",
+            "FormattedTextField",
+            "List",
+            "Table",
+            "TableHeader",
+            "Tree",
+            "TabbedPane",
+            "Panel",
+            "OptionPane",
+            "MenuBar",
+            "Menu",
+            "MenuItem",
+            "CheckBoxMenuItem",
+            "RadioButtonMenuItem",
+            "ToolTip",
+            "Button.default");
 
-    private static final List<String> SELECTING =
-            List.of("List", "Table", "Tree", "ComboBox", "TextField", "TextArea", "TextPane", "EditorPane", "Menu",
-                    "MenuItem", "CheckBoxMenuItem", "RadioButtonMenuItem");
+    private static final List<String> SELECTING = List.of(
+            "List",
+            "Table",
+            "Tree",
+            "ComboBox",
+            "TextField",
+            "TextArea",
+            "TextPane",
+            "EditorPane",
+            "Menu",
+            "MenuItem",
+            "CheckBoxMenuItem",
+            "RadioButtonMenuItem");
 
     private LookAndFeel before;
 
@@ -163,12 +196,17 @@ class LooksContrastTest {
 
         SheetColours sheet = Looks.sheetColours();
 
-        assertThat(Contrast.of(sheet.out(), sheet.in())).as("lightness of out against in").isGreaterThan(2);
+        assertThat(Contrast.of(sheet.out(), sheet.in()))
+                .as("lightness of out against in")
+                .isGreaterThan(2);
         for (ColourVision vision : ColourVision.values()) {
-            assertThat(vision.distance(sheet.out(), sheet.in())).as("out and in " + vision).isGreaterThan(50);
+            assertThat(vision.distance(sheet.out(), sheet.in()))
+                    .as("out and in " + vision)
+                    .isGreaterThan(50);
             for (int i = 0; i < 4; i++)
                 for (int j = 0; j < i; j++)
-                    assertThat(vision.distance(sheet.plans().get(i), sheet.plans().get(j)))
+                    assertThat(vision.distance(
+                                    sheet.plans().get(i), sheet.plans().get(j)))
                             .as("plans " + i + " and " + j + " " + vision)
                             .isGreaterThan(20);
         }

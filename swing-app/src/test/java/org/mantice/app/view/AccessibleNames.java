@@ -43,7 +43,8 @@ public final class AccessibleNames {
      * by itself is passed over, what is in a hidden card or box is not.
      */
     private static boolean takesFocus(Component component) {
-        if (!component.isVisible() || !component.isFocusable() || !(component instanceof JComponent swing)) return false;
+        if (!component.isVisible() || !component.isFocusable() || !(component instanceof JComponent swing))
+            return false;
         if (swing instanceof JTable || swing instanceof JComboBox) return true;
         InputMap keys = swing.getInputMap(JComponent.WHEN_FOCUSED);
         KeyStroke[] all = keys.allKeys();

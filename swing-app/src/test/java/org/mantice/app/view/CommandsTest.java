@@ -51,8 +51,13 @@ class CommandsTest {
 
         for (Command command : Command.values()) {
             Action action = actions.get(command);
-            assertThat((String) action.getValue(Action.NAME)).as(command + "").isNotBlank().doesNotContain("&");
-            assertThat((String) action.getValue(Action.SHORT_DESCRIPTION)).as(command + "").endsWith(".");
+            assertThat((String) action.getValue(Action.NAME))
+                    .as(command + "")
+                    .isNotBlank()
+                    .doesNotContain("&");
+            assertThat((String) action.getValue(Action.SHORT_DESCRIPTION))
+                    .as(command + "")
+                    .endsWith(".");
             assertThat((Integer) action.getValue(Action.MNEMONIC_KEY))
                     .as("mnemonic of " + command)
                     .isNotNull()
@@ -71,8 +76,8 @@ class CommandsTest {
             String place = command.group() + " " + actions.get(command).getValue(Action.MNEMONIC_KEY);
             assertThat(taken.put(place, command)).as(command + " in " + place).isNull();
         }
-        assertThat(Stream.of(Command.Group.values())
-                        .map(group -> MarkedLabel.of(words.of("commands", group)).mnemonic()))
+        assertThat(Stream.of(Command.Group.values()).map(group -> MarkedLabel.of(words.of("commands", group))
+                        .mnemonic()))
                 .doesNotHaveDuplicates()
                 .allMatch(java.util.Optional::isPresent);
     }
@@ -116,7 +121,8 @@ class CommandsTest {
                 for (int when : new int[] {JComponent.WHEN_FOCUSED, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT}) {
                     KeyStroke[] keys = component.getInputMap(when).allKeys();
                     if (keys != null)
-                        for (KeyStroke key : keys) taken.put(key, component.getClass().getSimpleName());
+                        for (KeyStroke key : keys)
+                            taken.put(key, component.getClass().getSimpleName());
                 }
             }
         } finally {
@@ -126,7 +132,8 @@ class CommandsTest {
 
         Actions actions = new Actions(Words.of(Locale.ENGLISH));
         for (Command command : Command.values())
-            for (KeyStroke key : actions.keys(command)) assertThat(taken.get(key)).as(command + " " + key).isNull();
+            for (KeyStroke key : actions.keys(command))
+                assertThat(taken.get(key)).as(command + " " + key).isNull();
     }
 
     private static void restore(LookAndFeel before) {

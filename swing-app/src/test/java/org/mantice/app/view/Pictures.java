@@ -23,8 +23,7 @@ public final class Pictures {
     private static void layOut(Component component) {
         component.invalidate();
         component.doLayout();
-        if (component instanceof Container container)
-            for (Component child : container.getComponents()) layOut(child);
+        if (component instanceof Container container) for (Component child : container.getComponents()) layOut(child);
     }
 
     public static BufferedImage of(Component component, int width, int height) {

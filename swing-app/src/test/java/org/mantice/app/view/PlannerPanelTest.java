@@ -133,7 +133,8 @@ class PlannerPanelTest {
 
     private void press(int key, int modifiers) {
         KeyStroke stroke = KeyStroke.getKeyStroke(key, modifiers);
-        Object name = panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(stroke);
+        Object name =
+                panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(stroke);
         Action action = panel.getActionMap().get(name);
         assertThat(action.isEnabled()).as(name + "").isTrue();
         action.actionPerformed(null);
@@ -146,8 +147,8 @@ class PlannerPanelTest {
         model.open(States.open("the-rusty-gate"));
         assertThat(actions.get(Command.LOCK).isEnabled()).isFalse();
 
-        model.select(Optional.of(new Selection(
-                0, new Spot(Strip.REGISTERS, 0, 1, new WrittenPlace(0, MusicalTime.ZERO), 0))));
+        model.select(Optional.of(
+                new Selection(0, new Spot(Strip.REGISTERS, 0, 1, new WrittenPlace(0, MusicalTime.ZERO), 0))));
         act(Command.LOCK);
 
         assertThat(model.state().setup().locks()).isNotEmpty();
@@ -174,8 +175,10 @@ class PlannerPanelTest {
         act(Command.SHOW_BELLOWS);
 
         assertThat(model.state().strips()).doesNotContain(Strip.BELLOWS);
-        assertThat(actions.get(Command.SHOW_BELLOWS).getValue(Action.SELECTED_KEY)).isEqualTo(false);
-        assertThat(actions.get(Command.SHOW_FINGERS).getValue(Action.SELECTED_KEY)).isEqualTo(true);
+        assertThat(actions.get(Command.SHOW_BELLOWS).getValue(Action.SELECTED_KEY))
+                .isEqualTo(false);
+        assertThat(actions.get(Command.SHOW_FINGERS).getValue(Action.SELECTED_KEY))
+                .isEqualTo(true);
     }
 
     @Test
@@ -199,7 +202,8 @@ class PlannerPanelTest {
         act(Command.SHOW_TABLE);
 
         assertThat(find(panel, SheetTableView.class).isVisible()).isTrue();
-        assertThat(actions.get(Command.SHOW_TABLE).getValue(Action.SELECTED_KEY)).isEqualTo(true);
+        assertThat(actions.get(Command.SHOW_TABLE).getValue(Action.SELECTED_KEY))
+                .isEqualTo(true);
         act(Command.SHOW_SHEET);
         assertThat(find(panel, SheetTableView.class).isVisible()).isFalse();
     }
@@ -213,7 +217,8 @@ class PlannerPanelTest {
         act(Command.SHOW_TASTE);
         assertThat(side.getSelectedComponent()).isInstanceOf(TasteView.class);
         act(Command.SHOW_DIFFERENCES);
-        assertThat(find((Container) side.getSelectedComponent(), DifferencesView.class)).isNotNull();
+        assertThat(find((Container) side.getSelectedComponent(), DifferencesView.class))
+                .isNotNull();
         act(Command.SHOW_WHY);
         assertThat(find((Container) side.getSelectedComponent(), WhyView.class)).isNotNull();
     }
@@ -263,8 +268,8 @@ class PlannerPanelTest {
         Words german = Words.of(Locale.GERMAN);
         Actions own = new Actions(german);
 
-        Runnable letGo = model.listeningDuring(
-                () -> panels.add(new PlannerPanel(model, german, own, ProfileChoices.PRESETS)));
+        Runnable letGo =
+                model.listeningDuring(() -> panels.add(new PlannerPanel(model, german, own, ProfileChoices.PRESETS)));
         letGo.run();
         model.open(States.open("the-rusty-gate"));
 

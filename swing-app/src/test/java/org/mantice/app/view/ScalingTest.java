@@ -96,7 +96,8 @@ class ScalingTest {
             if (worded && child.getWidth() < child.getPreferredSize().width)
                 found.add(child.getAccessibleContext().getAccessibleName() + " " + child.getWidth() + " of "
                         + child.getPreferredSize().width);
-            if (worded && !(root instanceof javax.swing.JViewport)
+            if (worded
+                    && !(root instanceof javax.swing.JViewport)
                     && (child.getX() + child.getWidth() > root.getWidth() + 1
                             || child.getY() + child.getHeight() > root.getHeight() + 1))
                 found.add(child.getAccessibleContext().getAccessibleName() + " reaches out of its panel");

@@ -101,7 +101,9 @@ class FilesInTheWindowTest {
         assertThat(model.state().tune().orElseThrow().read().tune().title()).isEqualTo("The Rusty Gate");
         assertThat(talk.said).hasSize(2);
         assertThat(talk.said.get(0)).contains("broken.musicxml");
-        assertThat(talk.said.get(1)).contains("five-steps-to-the-ferry.musicxml").doesNotContain("rusty");
+        assertThat(talk.said.get(1))
+                .contains("five-steps-to-the-ferry.musicxml")
+                .doesNotContain("rusty");
     }
 
     @Test
@@ -193,7 +195,8 @@ class FilesInTheWindowTest {
         Main.run(
                 new String[] {"plan", file.toString(), "--json", "--alternatives", "4"},
                 new java.io.PrintStream(printed, true, java.nio.charset.StandardCharsets.UTF_8),
-                new java.io.PrintStream(java.io.OutputStream.nullOutputStream(), true, java.nio.charset.StandardCharsets.UTF_8));
+                new java.io.PrintStream(
+                        java.io.OutputStream.nullOutputStream(), true, java.nio.charset.StandardCharsets.UTF_8));
         assertThat(Files.readString(out)).isEqualTo(printed.toString(java.nio.charset.StandardCharsets.UTF_8));
         assertThat(papers.savedTo()).isEmpty();
     }
@@ -296,8 +299,8 @@ class FilesInTheWindowTest {
         assertThat(nextStart.players())
                 .filteredOn(player -> player.name().equals("Linnea"))
                 .singleElement()
-                .satisfies(player ->
-                        assertThat(player.taste().perMille("bellows.even-strokes")).isEqualTo(2_000));
+                .satisfies(player -> assertThat(player.taste().perMille("bellows.even-strokes"))
+                        .isEqualTo(2_000));
         saving.savePlayer();
         assertThat(talk.asked).contains("overwrite player Linnea");
         assertThat(nextStart.players())
@@ -306,8 +309,8 @@ class FilesInTheWindowTest {
     }
 
     private RecoveryWork recovery(RecoveryCopy copy) {
-        RecoveryWriter writer = new RecoveryWriter(
-                copy, (delay, work) -> work.run(), InstantSource.system(), Duration.ZERO);
+        RecoveryWriter writer =
+                new RecoveryWriter(copy, (delay, work) -> work.run(), InstantSource.system(), Duration.ZERO);
         return new RecoveryWork(
                 model, papers, threads, talk, new RecoveryWork.Copies(copy, writer, new DirectBackground()));
     }
@@ -335,7 +338,9 @@ class FilesInTheWindowTest {
         Path copies = folder.resolve("state/recovery");
         Path copy;
         try (Stream<Path> files = Files.list(copies)) {
-            copy = files.filter(file -> file.toString().endsWith(".recovery.zip")).findFirst().orElseThrow();
+            copy = files.filter(file -> file.toString().endsWith(".recovery.zip"))
+                    .findFirst()
+                    .orElseThrow();
         }
         byte[] bytes = Files.readAllBytes(copy);
         owner.close();

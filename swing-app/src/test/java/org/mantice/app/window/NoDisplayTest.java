@@ -56,8 +56,10 @@ class NoDisplayTest {
     @Test
     void wrongOptionsOfTheVerbAreNamed() throws Exception {
         assertThat(run(Map.of(), List.of(), "window", "--language", "xx").err()).contains("xx", "en, de");
-        assertThat(run(Map.of(), List.of(), "window", "--dark", "--light").code()).isEqualTo(2);
-        assertThat(run(Map.of(), List.of(), "window", "--accordion", "none").err()).contains("none");
+        assertThat(run(Map.of(), List.of(), "window", "--dark", "--light").code())
+                .isEqualTo(2);
+        assertThat(run(Map.of(), List.of(), "window", "--accordion", "none").err())
+                .contains("none");
     }
 
     /** The parts for windows cost time and memory that a verb of the command line does not need. */
@@ -69,7 +71,9 @@ class NoDisplayTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("org.mantice.app.Main ");
-        assertThat(run.out().lines().filter(line -> line.matches(".*\\b(java\\.awt|javax\\.swing|sun\\.awt|com\\.formdev)\\..*")))
+        assertThat(run.out()
+                        .lines()
+                        .filter(line -> line.matches(".*\\b(java\\.awt|javax\\.swing|sun\\.awt|com\\.formdev)\\..*")))
                 .isEmpty();
     }
 
