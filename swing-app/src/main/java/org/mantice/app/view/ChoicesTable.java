@@ -85,6 +85,11 @@ final class ChoicesTable extends JPanel {
         more.getAccessibleContext().setAccessibleName(more.getText());
     }
 
+    /** Told whenever another choice, or none, is selected. */
+    void onSelection(Runnable told) {
+        table.getSelectionModel().addListSelectionListener(event -> told.run());
+    }
+
     Optional<WhyModel.Row> selected() {
         int row = table.getSelectedRow();
         return row < 0 || row >= rows.getRowCount() ? Optional.empty() : Optional.of(all.get(row));

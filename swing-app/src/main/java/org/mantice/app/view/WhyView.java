@@ -77,6 +77,8 @@ public final class WhyView extends JPanel {
         take.setToolTipText(words.text("why.take.hint"));
         take.getAccessibleContext().setAccessibleName(take.getText());
         take.addActionListener(event -> choices.selected().ifPresent(this::take));
+        take.setEnabled(false);
+        choices.onSelection(() -> take.setEnabled(choices.selected().isPresent()));
         everyTime.setToolTipText(words.text("why.everyTime.hint"));
         everyTime.getAccessibleContext().setAccessibleName(words.text("why.everyTime"));
         JPanel buttons = new JPanel(new WrappingLayout(4));
