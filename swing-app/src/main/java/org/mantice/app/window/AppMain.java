@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.mantice.app.look.Looks;
 import org.mantice.app.model.Background;
 import org.mantice.app.model.PlannerModel;
@@ -19,6 +21,7 @@ import org.mantice.app.model.Wishes;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
 import org.mantice.app.work.AppFolder;
+import org.mantice.app.work.Notice;
 import org.mantice.app.work.ProfileShelf;
 import org.mantice.app.work.RecoveryCopy;
 import org.mantice.app.work.RecoveryWriter;
@@ -49,11 +52,11 @@ public final class AppMain {
     private final Keeping keeping;
     private final CountDownLatch closed = new CountDownLatch(1);
 
-    private AppMain(WindowStart start) {
+    private AppMain(WindowStart start, Function<Consumer<Notice>, AppFolder> where) {
         this.start = start;
         this.uncaught = new Uncaught(report -> Crash.show(Optional.empty(), Words.of(Locale.getDefault()), report));
         Thread.setDefaultUncaughtExceptionHandler(uncaught);
-        this.folder = AppFolder.ofThisComputer(notices);
+        this.folder = where.apply(notices);
         this.filesThread = Executors.newSingleThreadScheduledExecutor(work -> {
             Thread thread = new Thread(work, "mantice files");
             thread.setDaemon(true);
@@ -80,7 +83,12 @@ public final class AppMain {
      * @throws InterruptedException if the waiting is interrupted
      */
     public static void run(WindowStart start) throws InterruptedException {
-        AppMain app = new AppMain(start);
+        run(start, AppFolder::ofThisComputer);
+    }
+
+    /** @param where the app keeps its things */
+    static void run(WindowStart start, Function<Consumer<Notice>, AppFolder> where) throws InterruptedException {
+        AppMain app = new AppMain(start, where);
         try {
             EventQueue.invokeAndWait(app::openWindow);
         } catch (InvocationTargetException e) {

@@ -1,0 +1,127 @@
+package org.mantice.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JFrame;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.FrameFixture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+import org.mantice.app.Main;
+import org.mantice.app.model.Answer;
+import org.mantice.app.model.PlannerState;
+import org.mantice.app.screen.WindowTest;
+import org.mantice.app.work.AppFolder;
+import org.mantice.layer.Places;
+import org.mantice.plan.Lock;
+import org.mantice.plugin.Packs;
+import org.mantice.tune.Tune;
+
+/**
+ * The main job in a real window: open a tune, pick accordion and tempo, compare, step through differences, ask why, take
+ * another finger, undo and redo, choose, export. What is exported must be what the command line writes for the same
+ * choice.
+ */
+abstract class MainJob extends WindowTest {
+    static final String TUNE = "the-rusty-gate.musicxml";
+
+    @TempDir
+    Path folder;
+
+    FrameFixture window;
+    private MainWindow frame;
+    private Thread app;
+
+    @BeforeEach
+    void startApp() throws IOException {
+        try (InputStream in = MainJob.class.getResourceAsStream("/examples/tunes/" + TUNE)) {
+            Files.copy(in, folder.resolve(TUNE));
+        }
+        WindowStart start = new WindowStart(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Packs.ofClassPath(),
+                Optional.of(Locale.ENGLISH),
+                Optional.of(false));
+        app = new Thread(() -> run(start), "app under test");
+        app.start();
+        window = WindowFinder.findFrame(JFrame.class).withTimeout(30_000).using(robot);
+        frame = (MainWindow) window.target();
+        ready("the shipped example is planned");
+    }
+
+    private void run(WindowStart start) {
+        try {
+            AppMain.run(
+                    start, told -> new AppFolder(folder.resolve("settings"), folder.resolve("state"), told));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @AfterEach
+    void closeApp() throws InterruptedException {
+        GuiActionRunner.execute(() -> {
+            frame.model().saved();
+            frame.quit();
+        });
+        app.join(20_000);
+        assertThat(app.isAlive()).as("the app has ended").isFalse();
+    }
+
+    PlannerState state() {
+        return GuiActionRunner.execute(() -> frame.model().state());
+    }
+
+    void ready(String what) {
+        until(what, () -> frame.model().state().answer() instanceof Answer.Ready);
+    }
+
+    void tuneIsOpen(String title) {
+        until(title + " is planned", () -> frame.model().state().answer() instanceof Answer.Ready
+                && frame.model().state().tune().orElseThrow().read().tune().title().equals(title));
+    }
+
+    Path tune() {
+        return folder.resolve(TUNE);
+    }
+
+    /** What the command line writes for the plan chosen in the window. */
+    byte[] fromCommandLine(PlannerState state, String accordion, String tempo) throws IOException {
+        Path out = Files.createDirectory(folder.resolve("cli"));
+        List<String> call = new java.util.ArrayList<>(List.of(
+                "plan", tune().toString(), "--accordion", accordion, "--tempo", tempo, "--alternatives", "4", "--out",
+                out.toString()));
+        for (Lock lock : state.setup().locks()) {
+            call.add("--lock");
+            call.add(words(lock, state.tune().orElseThrow().read().tune()));
+        }
+        java.io.ByteArrayOutputStream said = new java.io.ByteArrayOutputStream();
+        PrintStream print = new PrintStream(said, true, StandardCharsets.UTF_8);
+        int code = Main.run(call.toArray(String[]::new), print, print);
+        assertThat(code).as(said.toString(StandardCharsets.UTF_8)).isZero();
+        String name = TUNE.replace(".musicxml", "") + "-" + (state.chosen() + 1) + ".plan.json";
+        return Files.readAllBytes(out.resolve(name));
+    }
+
+    private static String words(Lock lock, Tune tune) {
+        Lock.Finger finger = (Lock.Finger) lock;
+        String pass = finger.pass().isPresent() ? "pass" + finger.pass().getAsInt() + ":" : "";
+        String measure = tune.measure(finger.place().measure()).number();
+        String beat = Places.beat(
+                tune.measure(finger.place().measure()), finger.place().offset());
+        return pass + "finger@" + measure + ":" + beat + "=" + finger.finger();
+    }
+}
