@@ -8,10 +8,12 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.exception.WaitTimedOutError;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.AfterEach;
@@ -45,27 +47,34 @@ public abstract class WindowTest {
 
     /** Waits until something is so, as seen by the event thread; events of the in-memory screen take their time. */
     protected final void until(String what, BooleanSupplier isSo) {
-        Pause.pause(
-                new Condition(what) {
-                    @Override
-                    public boolean test() {
-                        return GuiActionRunner.execute(isSo::getAsBoolean);
-                    }
-                },
-                PATIENCE_MILLIS);
+        try {
+            Pause.pause(
+                    new Condition(what) {
+                        @Override
+                        public boolean test() {
+                            return GuiActionRunner.execute(isSo::getAsBoolean);
+                        }
+                    },
+                    PATIENCE_MILLIS);
+        } catch (WaitTimedOutError e) {
+            picture("waited-in-vain-for-" + what.replaceAll("[^a-zA-Z]+", "-"));
+            throw e;
+        }
     }
 
     /** Keeps a picture of the screen where the property {@code mantice.pictures} names a folder. */
-    protected final void picture(String name) throws IOException {
+    protected final void picture(String name) {
         String folder = System.getProperty("mantice.pictures");
-        if (folder == null) return;
+        if (folder == null || folder.isBlank()) return;
         robot.waitForIdle();
         try {
             Dimension screen = java.awt.Toolkit.getDefaultToolkit().getScreenSize();
             BufferedImage image = new Robot().createScreenCapture(new Rectangle(screen));
             ImageIO.write(image, "png", new File(folder, name + ".png"));
         } catch (java.awt.AWTException e) {
-            throw new IOException(e);
+            throw new IllegalStateException(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

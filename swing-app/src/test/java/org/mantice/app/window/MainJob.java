@@ -2,16 +2,23 @@ package org.mantice.app.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.text.JTextComponent;
+import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.FrameFixture;
@@ -94,6 +101,33 @@ abstract class MainJob extends WindowTest {
                 && frame.model().state().tune().orElseThrow().read().tune().title().equals(title));
     }
 
+    /** Replaces what stands in a field that has the focus. */
+    void type(JTextComponent field, String text) {
+        // A spinner's field selects or deselects by itself a moment after it got the focus.
+        robot.waitForIdle();
+        press(KeyEvent.VK_A, InputEvent.CTRL_MASK);
+        until(
+                "all is selected",
+                () -> field.getText().isEmpty() || field.getText().equals(field.getSelectedText()));
+        robot.enterText(text);
+        until(text + " is typed", () -> field.getText().equals(text));
+    }
+
+    /** @param modifiers the old masks, which the robot wants */
+    void press(int key, int... modifiers) {
+        robot.pressAndReleaseKey(key, modifiers);
+        robot.waitForIdle();
+    }
+
+    <T extends JComponent> T named(Class<T> type, String name) {
+        return robot.finder().find(window.target(), new GenericTypeMatcher<T>(type, true) {
+            @Override
+            protected boolean isMatching(T component) {
+                return name.equals(component.getAccessibleContext().getAccessibleName());
+            }
+        });
+    }
+
     Path tune() {
         return folder.resolve(TUNE);
     }
@@ -101,14 +135,14 @@ abstract class MainJob extends WindowTest {
     /** What the command line writes for the plan chosen in the window. */
     byte[] fromCommandLine(PlannerState state, String accordion, String tempo) throws IOException {
         Path out = Files.createDirectory(folder.resolve("cli"));
-        List<String> call = new java.util.ArrayList<>(List.of(
+        List<String> call = new ArrayList<>(List.of(
                 "plan", tune().toString(), "--accordion", accordion, "--tempo", tempo, "--alternatives", "4", "--out",
                 out.toString()));
         for (Lock lock : state.setup().locks()) {
             call.add("--lock");
             call.add(words(lock, state.tune().orElseThrow().read().tune()));
         }
-        java.io.ByteArrayOutputStream said = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream print = new PrintStream(said, true, StandardCharsets.UTF_8);
         int code = Main.run(call.toArray(String[]::new), print, print);
         assertThat(code).as(said.toString(StandardCharsets.UTF_8)).isZero();

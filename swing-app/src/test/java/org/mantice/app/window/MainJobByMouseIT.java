@@ -5,19 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
-import javax.swing.JSpinner;
 import javax.swing.JTable;
 import javax.swing.JTabbedPane;
-import org.assertj.swing.core.GenericTypeMatcher;
+import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.fixture.JComboBoxFixture;
-import org.assertj.swing.fixture.JSpinnerFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JTabbedPaneFixture;
 import org.assertj.swing.fixture.JTableFixture;
 import org.assertj.swing.data.TableCell;
@@ -35,8 +34,11 @@ class MainJobByMouseIT extends MainJob {
         tuneIsOpen("The Rusty Gate");
         new JComboBoxFixture(robot, named(JComboBox.class, "Accordion")).selectItem("Standard, 34 keys, 72 bass");
         until("the accordion is picked", () -> state().setup().accordion().id().contains("34"));
-        JSpinnerFixture tempo = new JSpinnerFixture(robot, named(JSpinner.class, "Tempo"));
-        tempo.enterTextAndCommit("92");
+        JTextComponent tempo = named(JTextComponent.class, "Tempo");
+        robot.click(tempo);
+        until("the tempo has the focus", tempo::isFocusOwner);
+        type(tempo, "92");
+        robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
         until("the tempo is set", () -> state().setup().wishes().beatsPerMinute().orElse(0) == 92);
         ready("it is planned anew");
         picture("mouse-1-planned");
@@ -77,7 +79,10 @@ class MainJobByMouseIT extends MainJob {
 
         Path exported = folder.resolve("exported.plan.json");
         window.menuItemWithPath("File", "Export plan as JSON…").click();
-        JFileChooserFinder.findFileChooser().withTimeout(10_000).using(robot).selectFile(exported.toFile()).approve();
+        JFileChooserFixture chooser =
+                JFileChooserFinder.findFileChooser().withTimeout(10_000).using(robot);
+        chooser.fileNameTextBox().setText(exported.toString());
+        chooser.approve();
         until("the plan is exported", () -> Files.exists(exported));
         PlannerState chosen = state();
         assertThat(Files.readAllBytes(exported)).isEqualTo(fromCommandLine(chosen, chosen.setup().accordion().id(), "92"));
@@ -85,14 +90,5 @@ class MainJobByMouseIT extends MainJob {
 
     private void click(Component component) {
         robot.click(component);
-    }
-
-    private <T extends JComponent> T named(Class<T> type, String name) {
-        return robot.finder().find(window.target(), new GenericTypeMatcher<T>(type, true) {
-            @Override
-            protected boolean isMatching(T component) {
-                return name.equals(component.getAccessibleContext().getAccessibleName());
-            }
-        });
     }
 }
