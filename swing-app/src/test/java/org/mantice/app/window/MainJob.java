@@ -2,6 +2,7 @@ package org.mantice.app.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Point;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.ByteArrayOutputStream;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.mantice.app.Main;
 import org.mantice.app.model.Answer;
 import org.mantice.app.model.PlannerState;
+import org.mantice.app.screen.VirtualScreen;
 import org.mantice.app.screen.WindowTest;
 import org.mantice.app.work.AppFolder;
 import org.mantice.layer.Places;
@@ -111,6 +113,16 @@ abstract class MainJob extends WindowTest {
                 () -> field.getText().isEmpty() || field.getText().equals(field.getSelectedText()));
         robot.enterText(text);
         until(text + " is typed", () -> field.getText().equals(text));
+    }
+
+    /**
+     * Neither the screen in memory nor a bare display has a window manager that gives the focus back when a dialog
+     * closes: here the title bar is touched, or the window asks for itself.
+     */
+    void takeFocusBack() {
+        if (VirtualScreen.isInMemory()) robot.click(frame, new Point(frame.getWidth() / 2, frame.getInsets().top / 4));
+        else robot.focus(frame);
+        until("the window has the focus", frame::isFocused);
     }
 
     /** @param modifiers the old masks, which the robot wants */

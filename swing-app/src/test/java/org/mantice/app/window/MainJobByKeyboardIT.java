@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.KeyboardFocusManager;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +39,7 @@ class MainJobByKeyboardIT extends MainJob {
 
         press(KeyEvent.VK_E, CTRL_MASK | SHIFT_MASK);
         tabTo("the accordions", focus -> focus instanceof JComboBox<?> && isCalled(focus, "Accordion"));
-        robot.enterText("s");
+        press(KeyEvent.VK_UP);
         until("another accordion is picked", () -> !state().setup().accordion().id().startsWith("full"));
         tabTo("the tempo", focus -> focus instanceof JTextField && isCalled(focus, "Tempo"));
         type((JTextComponent) focus(), "92");
@@ -111,9 +112,12 @@ class MainJobByKeyboardIT extends MainJob {
         until("a file chooser has the focus", () -> focus() != null
                 && SwingUtilities.getWindowAncestor(focus()) instanceof JDialog
                 && chooserAround(focus()) != null);
+        Window dialog = SwingUtilities.getWindowAncestor(focus());
         tabTo("the file name", focus -> focus instanceof JTextField);
         type((JTextComponent) focus(), file.toString());
         press(KeyEvent.VK_ENTER);
+        until("the file chooser is closed", () -> !dialog.isShowing());
+        takeFocusBack();
     }
 
     private static Container chooserAround(Component focus) {
