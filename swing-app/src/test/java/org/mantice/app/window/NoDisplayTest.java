@@ -15,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Starts the launcher in a JVM of its own, where there is no display or a dead one. */
 class NoDisplayTest {
+    /** A number that nobody gives to a display. */
+    private static final String DEAD_DISPLAY = ":4711";
+
     @TempDir
     Path folder;
 
@@ -34,7 +37,7 @@ class NoDisplayTest {
 
     @Test
     void startWithADeadDisplaySaysSoAndPlansTheExample() throws Exception {
-        Run run = run(Map.of("DISPLAY", ":99"), List.of("-Djava.awt.headless=false"));
+        Run run = run(Map.of("DISPLAY", DEAD_DISPLAY), List.of("-Djava.awt.headless=false"));
 
         assertThat(run.code()).isZero();
         assertThat(run.err().lines())
@@ -46,7 +49,7 @@ class NoDisplayTest {
 
     @Test
     void theVerbWithoutADisplayIsAWrongCall() throws Exception {
-        Run run = run(Map.of("DISPLAY", ":99"), List.of("-Djava.awt.headless=false"), "window", "--dark");
+        Run run = run(Map.of("DISPLAY", DEAD_DISPLAY), List.of("-Djava.awt.headless=false"), "window", "--dark");
 
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("There is no display").contains("--help");
