@@ -115,13 +115,9 @@ abstract class MainJob extends WindowTest {
         until(text + " is typed", () -> field.getText().equals(text));
     }
 
-    /**
-     * Neither the screen in memory nor a bare display has a window manager that gives the focus back when a dialog
-     * closes: here the title bar is touched, or the window asks for itself.
-     */
+    /** The screen in memory has no window manager to give the focus back when a dialog closes: its title bar is touched. */
     void takeFocusBack() {
         if (VirtualScreen.isInMemory()) robot.click(frame, new Point(frame.getWidth() / 2, frame.getInsets().top / 4));
-        else robot.focus(frame);
         until("the window has the focus", frame::isFocused);
     }
 
