@@ -2,25 +2,22 @@ package org.mantice.app.model;
 
 import java.util.List;
 import java.util.Optional;
-import org.mantice.app.sheet.Spot;
-import org.mantice.app.sheet.Strip;
+import java.util.stream.Collectors;
 import org.mantice.app.words.MusicWords;
 import org.mantice.app.words.RuleWords;
 import org.mantice.app.words.Words;
-import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
-import org.mantice.performance.Performance;
-import org.mantice.plan.Decision;
 import org.mantice.plan.Lock;
+import org.mantice.tune.Tune;
 
 /**
  * Why the plan decides as it does at the selected place, and what else was possible there, in words.
  *
- * @param heading the place and the decision; how to ask where nothing is selected
+ * @param heading the place, what is decided there and what it pays; how to ask where nothing is selected
  * @param costs the part of the plan's costs that this place has; empty while it is worked out, and where nothing is
  *     selected
  * @param choices cheapest first
- * @param note what to say instead of choices; empty if there are some
+ * @param note what is to be said of the choices, or instead of them; may be empty
  * @param locks all that the player has locked
  */
 public record WhyModel(
@@ -28,10 +25,15 @@ public record WhyModel(
     /**
      * Something that was possible.
      *
-     * @param extra what it would cost more
+     * @param extra by how much the best plan with it is dearer than the best of all
      * @param own whether it is what the plan does
      */
-    public record Row(Choice choice, String value, String extra, boolean own) {}
+    public record Row(Choice choice, String value, String extra, boolean own) {
+        /** The value, with the plan's own called so. */
+        public String words(Words words) {
+            return own ? words.text("why.own", value) : value;
+        }
+    }
 
     /** A locked decision in words. */
     public record LockRow(Lock lock, String words) {
@@ -47,95 +49,47 @@ public record WhyModel(
     }
 
     public static WhyModel of(PlannerState state, RuleWords rules, Words words) {
-        return new Builder(state, rules, words, new MusicWords(words)).build();
+        List<LockRow> locks = locks(state, words);
+        if (state.performance().isEmpty() || state.selection().isEmpty())
+            return new WhyModel(unasked(state, words), Optional.empty(), List.of(), "", locks);
+        WhyPlace place = new WhyPlace(
+                state, state.performance().get(), state.selection().get(), words, new MusicWords(words));
+        List<Row> rows = place.rows();
+        return new WhyModel(place.heading(), place.costs(rules), rows, place.note(rows), locks);
     }
 
-    private record Builder(PlannerState state, RuleWords rules, Words words, MusicWords music) {
-        WhyModel build() {
-            if (state.performance().isEmpty() || state.selection().isEmpty())
-                return new WhyModel(
-                        words.text(state.offers().isEmpty() ? "why.noPlans" : "why.ask"),
-                        Optional.empty(),
-                        List.of(),
-                        "",
-                        locks());
-            Selection selection = state.selection().get();
-            Performance performance = state.performance().get();
-            Optional<Insight> insight = state.insight().filter(one -> one.selection().equals(selection));
-            if (insight.isEmpty())
-                return new WhyModel(
-                        heading(selection, performance, List.of(), false),
-                        Optional.empty(),
-                        List.of(),
-                        words.text("why.working"),
-                        locks());
-            Insight known = insight.get();
-            List<Row> rows = known.choices().stream()
-                    .map(choice -> row(choice, known.here()))
-                    .toList();
-            return new WhyModel(
-                    heading(
-                            selection,
-                            performance,
-                            known.here(),
-                            !known.locks().isEmpty()),
-                    Optional.of(CostTree.of(known.explanation(), words.text("why.share"), rules, words)),
-                    rows,
-                    rows.isEmpty() ? words.text("why.nothingElse") : "",
-                    locks());
-        }
+    private static String unasked(PlannerState state, Words words) {
+        if (!state.offers().isEmpty()) return words.text("why.ask");
+        Answer answer = state.answer();
+        if (answer instanceof Answer.Working) return words.text("why.planning");
+        if (answer instanceof Answer.NotPlayable)
+            return words.text(state.setup().locks().isEmpty() ? "why.unplayable" : "why.unplayable.locks");
+        return words.text("why.noPlans");
+    }
 
-        private String heading(Selection selection, Performance performance, List<Decision> here, boolean locked) {
-            Spot spot = selection.spot();
-            String place = spot.strip() == Strip.REGISTERS
-                    ? words.text("why.pass", spot.pass())
-                    : music.place(performance, spot.measure(), spot.place());
-            String letter = selection.offer() < state.offers().size()
-                    ? state.offers().get(selection.offer()).letter()
-                    : "";
-            StringBuilder heading = new StringBuilder(words.text("why.heading", letter, place));
-            for (Decision decision : here)
-                if (decision.kind() != Decision.Kind.HAND_PLACE)
-                    heading.append('\n').append(words.text("why.decided", music.kind(decision.kind()), value(decision)));
-            if (here.isEmpty() && spot.strip() == Strip.BELLOWS)
-                heading.append('\n').append(words.text("why.noTurn"));
-            if (locked) heading.append('\n').append(words.text("why.locked"));
-            return heading.toString();
-        }
+    private static List<LockRow> locks(PlannerState state, Words words) {
+        if (state.tune().isEmpty()) return List.of();
+        Tune tune = state.tune().get().read().tune();
+        MusicWords music = new MusicWords(words);
+        return state.setup().locks().stream()
+                .map(lock -> new LockRow(
+                        lock, music.lock(lock, tune, state.setup().accordion())))
+                .toList();
+    }
 
-        private String value(Decision decision) {
-            return music.value(decision.kind(), decision.value(), accordion());
-        }
-
-        private Accordion accordion() {
-            return state.setup().accordion();
-        }
-
-        private Row row(Choice choice, List<Decision> here) {
-            return new Row(
-                    choice, value(choice.decision()), music.cost(choice.extraCost()), isOwn(choice.decision(), here));
-        }
-
-        /** A choice of registers is written together with its octave; one of the bellows says only whether they turn. */
-        private boolean isOwn(Decision choice, List<Decision> here) {
-            return switch (choice.kind()) {
-                case TURN -> choice.value().equals(Locks.NO_TURN) == here.isEmpty();
-                case REGISTER ->
-                    !here.isEmpty()
-                            && Locks.of(choice, false).stream()
-                                    .allMatch(lock -> here.stream()
-                                            .anyMatch(decision -> Locks.of(decision, false)
-                                                    .contains(lock)));
-                default -> here.stream().anyMatch(decision -> decision.value().equals(choice.value()));
-            };
-        }
-
-        private List<LockRow> locks() {
-            if (state.performance().isEmpty()) return List.of();
-            Performance performance = state.performance().get();
-            return state.setup().locks().stream()
-                    .map(lock -> new LockRow(lock, music.lock(lock, performance, accordion())))
-                    .toList();
-        }
+    /**
+     * All of it as plain text, to be copied.
+     *
+     * @param tree the costs in view: those of the place, or of the whole plan
+     */
+    public String text(Optional<CostTree> tree, Words words) {
+        StringBuilder text = new StringBuilder(heading).append('\n');
+        tree.ifPresent(found -> text.append('\n').append(found.lines()));
+        if (!choices.isEmpty())
+            text.append(choices.stream()
+                    .map(row -> "  " + row.extra() + "  " + row.words(words))
+                    .collect(Collectors.joining("\n", "\n" + words.text("why.choices.text") + "\n", "\n")));
+        if (!note.isEmpty()) text.append(note).append('\n');
+        return text.toString();
     }
 }

@@ -2,9 +2,15 @@ package org.mantice.app.view;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -16,6 +22,7 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import org.mantice.app.model.WhyModel;
 import org.mantice.app.words.Words;
+import org.mantice.plan.Decision;
 
 /** What else was possible at a place and what it would cost more, the cheapest first. */
 final class ChoicesTable extends JPanel {
@@ -25,7 +32,7 @@ final class ChoicesTable extends JPanel {
     private final transient Words words;
     private final Rows rows = new Rows();
     private final JTable table;
-    private final JLabel note = new JLabel();
+    private final WrappedText note;
     private final JButton more = new JButton();
     private transient List<WhyModel.Row> all = List.of();
     private boolean showAll;
@@ -35,6 +42,7 @@ final class ChoicesTable extends JPanel {
         super(new BorderLayout());
         this.words = words;
         this.table = new JTable(rows);
+        this.note = new WrappedText("", words.text("why.note"));
         JLabel title = new JLabel(words.text("why.choices"));
         title.setLabelFor(table);
         add(title, BorderLayout.PAGE_START);
@@ -45,40 +53,53 @@ final class ChoicesTable extends JPanel {
         table.getAccessibleContext().setAccessibleName(words.text("why.choices"));
         Tables.leaveWithTab(table);
         Tables.onKey(table, "ENTER", () -> selected().ifPresent(taken));
-        table.addMouseListener(new java.awt.event.MouseAdapter() {
+        table.addMouseListener(new MouseAdapter() {
             @Override
-            public void mouseClicked(java.awt.event.MouseEvent event) {
+            public void mouseClicked(MouseEvent event) {
                 if (event.getClickCount() == 2) selected().ifPresent(taken);
             }
         });
-        add(new JScrollPane(table));
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
+        add(scroll);
         more.setVisible(false);
         more.addActionListener(event -> {
+            Optional<Decision> selected = selected().map(row -> row.choice().decision());
             showAll = true;
-            refresh();
+            refresh(selected);
+            table.requestFocusInWindow();
         });
-        JPanel foot = new JPanel(new WrappingLayout(4));
+        JPanel all = new JPanel(new WrappingLayout(4));
+        all.add(more);
+        JPanel foot = new JPanel(new BorderLayout());
         foot.add(note);
-        foot.add(more);
+        foot.add(all, BorderLayout.PAGE_END);
         add(foot, BorderLayout.PAGE_END);
         table.setPreferredScrollableViewportSize(
-                new java.awt.Dimension(table.getPreferredSize().width, FIRST * table.getRowHeight()));
+                new Dimension(table.getPreferredSize().width, FIRST * table.getRowHeight()));
     }
 
     void show(WhyModel why) {
         if (!why.choices().equals(all)) {
+            Optional<Decision> before = selected().map(row -> row.choice().decision());
+            boolean samePlace = decisions(why.choices()).equals(decisions(all));
             all = why.choices();
-            showAll = false;
-            refresh();
+            showAll &= samePlace;
+            refresh(before);
         }
         note.setText(why.note());
         note.setVisible(!why.note().isEmpty());
     }
 
-    private void refresh() {
-        int row = table.getSelectedRow();
+    private static Set<Decision> decisions(List<WhyModel.Row> rows) {
+        return rows.stream().map(row -> row.choice().decision()).collect(Collectors.toSet());
+    }
+
+    /** @param wanted stays selected if it is still there: the same choice, not the same row */
+    private void refresh(Optional<Decision> wanted) {
         rows.fireTableDataChanged();
-        if (row >= 0 && row < rows.getRowCount()) table.setRowSelectionInterval(row, row);
+        for (int row = 0; row < rows.getRowCount(); row++)
+            if (wanted.equals(Optional.of(all.get(row).choice().decision()))) table.setRowSelectionInterval(row, row);
         Tables.fit(table, 1);
         more.setVisible(all.size() > rows.getRowCount());
         more.setText(words.text("why.showAll", all.size()));
@@ -116,7 +137,7 @@ final class ChoicesTable extends JPanel {
         public String getValueAt(int row, int column) {
             WhyModel.Row of = all.get(row);
             if (column == 1) return of.extra();
-            return of.own() ? words.text("why.own", of.value()) : of.value();
+            return of.words(words);
         }
     }
 
@@ -127,7 +148,7 @@ final class ChoicesTable extends JPanel {
                 JTable of, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(of, value, selected, focused, row, column);
             setHorizontalAlignment(column == 1 ? SwingConstants.TRAILING : SwingConstants.LEADING);
-            if (all.get(row).own()) setFont(getFont().deriveFont(java.awt.Font.BOLD));
+            if (all.get(row).own()) setFont(getFont().deriveFont(Font.BOLD));
             setToolTipText(value.toString());
             getAccessibleContext().setAccessibleName(words.text("why.cell", rows.getColumnName(column), value));
             return this;

@@ -1,5 +1,6 @@
 package org.mantice.app.view;
 
+import java.awt.Component;
 import java.awt.event.MouseEvent;
 import javax.swing.JTree;
 import javax.swing.ToolTipManager;
@@ -51,6 +52,23 @@ final class CostTreeView extends JTree {
         return own == null ? "" : own.toString();
     }
 
+    /** What the rule of the selected line is about, or of the place below it; empty for none. */
+    String aboutSelected() {
+        TreePath path = getSelectionPath();
+        while (path != null) {
+            String about = about(path.getLastPathComponent());
+            if (!about.isEmpty()) return about;
+            path = path.getParentPath();
+        }
+        return "";
+    }
+
+    private static String about(Object line) {
+        return line instanceof DefaultMutableTreeNode node && node.getUserObject() instanceof CostTree costs
+                ? costs.about()
+                : "";
+    }
+
     @Override
     public String getToolTipText(MouseEvent event) {
         TreePath path = getPathForLocation(event.getX(), event.getY());
@@ -62,10 +80,23 @@ final class CostTreeView extends JTree {
     @Override
     public void updateUI() {
         super.updateUI();
-        DefaultTreeCellRenderer plain = new DefaultTreeCellRenderer();
-        plain.setLeafIcon(null);
-        plain.setOpenIcon(null);
-        plain.setClosedIcon(null);
-        setCellRenderer(plain);
+        setCellRenderer(new Line());
+    }
+
+    /** Without pictures; what a rule is about is read to those who do not see it. */
+    private static final class Line extends DefaultTreeCellRenderer {
+        Line() {
+            setLeafIcon(null);
+            setOpenIcon(null);
+            setClosedIcon(null);
+        }
+
+        @Override
+        public Component getTreeCellRendererComponent(
+                JTree tree, Object value, boolean selected, boolean open, boolean leaf, int row, boolean focused) {
+            super.getTreeCellRendererComponent(tree, value, selected, open, leaf, row, focused);
+            getAccessibleContext().setAccessibleDescription(about(value));
+            return this;
+        }
     }
 }

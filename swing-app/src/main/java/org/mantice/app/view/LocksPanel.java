@@ -1,6 +1,7 @@
 package org.mantice.app.view;
 
 import java.awt.BorderLayout;
+import java.util.List;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -12,32 +13,28 @@ import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.WhyModel;
 import org.mantice.app.words.Words;
 
-/** All that the player has locked; frees one or all. */
+/** All that the player has locked; frees one or all. Not shown while nothing is locked. */
 final class LocksPanel extends JPanel {
+    private static final int MOST_ROWS = 4;
+
     private final DefaultListModel<WhyModel.LockRow> rows = new DefaultListModel<>();
     private final JList<WhyModel.LockRow> list = new JList<>(rows);
-    private final JLabel title;
-    private final transient Words words;
     private final JButton free;
 
     LocksPanel(PlannerModel model, Words words, Actions actions) {
         super(new BorderLayout());
-        this.words = words;
-        this.title = new JLabel(words.text("why.noLocks"));
+        JLabel title = new JLabel(words.text("why.locks"));
         title.setLabelFor(list);
         add(title, BorderLayout.PAGE_START);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setVisibleRowCount(3);
         list.getAccessibleContext().setAccessibleName(words.text("why.locks"));
         add(new JScrollPane(list));
         free = new JButton(words.text("why.free"));
         free.setToolTipText(words.text("why.free.hint"));
         free.getAccessibleContext().setAccessibleName(free.getText());
         free.setEnabled(false);
-        free.addActionListener(event -> {
-            WhyModel.LockRow row = list.getSelectedValue();
-            if (row != null) model.free(row.lock());
-        });
+        free.addActionListener(event -> free(model));
+        Tables.onKey(list, "DELETE", () -> free(model));
         list.addListSelectionListener(event -> free.setEnabled(list.getSelectedIndex() >= 0));
         JButton all = new JButton(actions.get(Command.FREE_ALL));
         all.getAccessibleContext().setAccessibleName(all.getText());
@@ -47,11 +44,19 @@ final class LocksPanel extends JPanel {
         add(buttons, BorderLayout.PAGE_END);
     }
 
+    private void free(PlannerModel model) {
+        WhyModel.LockRow row = list.getSelectedValue();
+        if (row != null) model.free(row.lock());
+    }
+
     void show(WhyModel why) {
-        int selected = list.getSelectedIndex();
-        rows.clear();
-        rows.addAll(why.locks());
-        if (selected >= 0 && selected < rows.size()) list.setSelectedIndex(selected);
-        title.setText(words.text(rows.isEmpty() ? "why.noLocks" : "why.locks"));
+        if (!List.of(rows.toArray()).equals(why.locks())) {
+            WhyModel.LockRow selected = list.getSelectedValue();
+            rows.clear();
+            rows.addAll(why.locks());
+            list.setSelectedValue(selected, true);
+            list.setVisibleRowCount(Math.min(MOST_ROWS, rows.size()));
+        }
+        setVisible(!rows.isEmpty());
     }
 }

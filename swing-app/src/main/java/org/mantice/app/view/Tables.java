@@ -49,9 +49,10 @@ final class Tables {
     }
 
     /** @param key as {@link KeyStroke#getKeyStroke(String)} reads it */
-    static void onKey(JTable table, String key, Runnable work) {
-        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "own " + key);
-        table.getActionMap().put("own " + key, new AbstractAction() {
+    static void onKey(JComponent within, String key, Runnable work) {
+        within.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(key), "own " + key);
+        within.getActionMap().put("own " + key, new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent event) {
                 work.run();

@@ -2,11 +2,13 @@ package org.mantice.app.view;
 
 import java.awt.BorderLayout;
 import java.awt.datatransfer.StringSelection;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
@@ -28,9 +30,16 @@ public final class WhyView extends JPanel {
     private final transient RuleWords rules;
     private final WrappedText heading;
     private final CostTreeView costs;
+    private final WrappedText about;
     private final ChoicesTable choices;
+    private final JPanel possible;
+    private final List<JButton> holding;
+    private final JSplitPane split;
     private final LocksPanel locks;
     private final JCheckBox everyTime;
+    private final JLabel copied = new JLabel();
+    /** Where the divider was when nothing was selected; 0 or less for nowhere yet. */
+    private int divided;
     private transient Optional<Offer> explained = Optional.empty();
     private transient Optional<WhyModel> shown = Optional.empty();
     private transient Optional<CostTree> tree = Optional.empty();
@@ -42,40 +51,64 @@ public final class WhyView extends JPanel {
         this.rules = new RuleWords(model.packs().providers(), words.locale());
         this.heading = new WrappedText("", words.text("why.title"));
         this.costs = new CostTreeView(words.text("why.costs"));
+        this.about = new WrappedText("", words.text("why.about"));
         this.everyTime = new JCheckBox(words.text("why.everyTime"));
         this.choices = new ChoicesTable(words, this::take);
         this.locks = new LocksPanel(model, words, actions);
+        this.possible = possible();
+        this.holding = holding(actions);
+        this.split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, explanation(), possible);
+        split.setResizeWeight(0.4);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.getAccessibleContext().setAccessibleName(words.text("why.split"));
         add(head(), BorderLayout.PAGE_START);
-        JSplitPane upper =
-                new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(costs), choicesPanel(actions));
-        upper.setResizeWeight(0.5);
-        upper.setBorder(BorderFactory.createEmptyBorder());
-        JSplitPane whole = new JSplitPane(JSplitPane.VERTICAL_SPLIT, upper, locks);
-        whole.setResizeWeight(0.8);
-        whole.setBorder(BorderFactory.createEmptyBorder());
-        add(whole);
+        add(split);
+        add(locks, BorderLayout.PAGE_END);
         getAccessibleContext().setAccessibleName(words.text("why.title"));
         model.addListener(this::show);
         show(model.state());
     }
 
     private JPanel head() {
-        JButton copy = new JButton(words.text("why.copy"));
-        copy.setToolTipText(words.text("why.copy.hint"));
-        copy.getAccessibleContext().setAccessibleName(copy.getText());
+        JButton copy = button("why.copy", words.text("why.copy.hint"));
         copy.addActionListener(event -> copy());
         JPanel buttons = new JPanel(new WrappingLayout(4));
+        holding.forEach(buttons::add);
         buttons.add(copy);
+        buttons.add(copied);
         JPanel head = new JPanel(new BorderLayout());
         head.add(heading);
         head.add(buttons, BorderLayout.PAGE_END);
         return head;
     }
 
-    private JPanel choicesPanel(Actions actions) {
-        JButton take = new JButton(words.text("why.take"));
-        take.setToolTipText(words.text("why.take.hint"));
-        take.getAccessibleContext().setAccessibleName(take.getText());
+    private static List<JButton> holding(Actions actions) {
+        List<JButton> buttons = new ArrayList<>();
+        for (Command command : List.of(Command.LOCK, Command.LOCK_EVERY_TIME, Command.FREE)) {
+            JButton button = new JButton(actions.get(command));
+            button.getAccessibleContext().setAccessibleName(button.getText());
+            buttons.add(button);
+        }
+        return List.copyOf(buttons);
+    }
+
+    private JButton button(String key, String hint) {
+        JButton button = new JButton(words.text(key));
+        button.setToolTipText(hint);
+        button.getAccessibleContext().setAccessibleName(button.getText());
+        return button;
+    }
+
+    private JPanel explanation() {
+        costs.addTreeSelectionListener(event -> showAbout());
+        JPanel panel = new JPanel(new BorderLayout());
+        panel.add(new JScrollPane(costs));
+        panel.add(about, BorderLayout.PAGE_END);
+        return panel;
+    }
+
+    private JPanel possible() {
+        JButton take = button("why.take", words.text("why.take.hint"));
         take.addActionListener(event -> choices.selected().ifPresent(this::take));
         take.setEnabled(false);
         choices.onSelection(() -> take.setEnabled(choices.selected().isPresent()));
@@ -84,11 +117,6 @@ public final class WhyView extends JPanel {
         JPanel buttons = new JPanel(new WrappingLayout(4));
         buttons.add(take);
         buttons.add(everyTime);
-        for (Command command : List.of(Command.LOCK, Command.LOCK_EVERY_TIME, Command.FREE)) {
-            JButton button = new JButton(actions.get(command));
-            button.getAccessibleContext().setAccessibleName(button.getText());
-            buttons.add(button);
-        }
         JPanel panel = new JPanel(new BorderLayout());
         panel.add(choices);
         panel.add(buttons, BorderLayout.PAGE_END);
@@ -103,29 +131,42 @@ public final class WhyView extends JPanel {
         WhyModel why = WhyModel.of(state, rules, words);
         if (shown.filter(why::equals).isPresent() && !wholeIsStale(state)) return;
         shown = Optional.of(why);
+        boolean asked = state.selection().isPresent();
         heading.setText(why.heading());
+        copied.setText("");
         choices.show(why);
         locks.show(why);
-        if (state.selection().isPresent()) {
+        holding.forEach(button -> button.setVisible(asked));
+        showPossible(asked);
+        if (asked) {
             explained = Optional.empty();
-            why.costs().ifPresentOrElse(this::showCosts, () -> costs.say(words.text("why.working")));
-        } else explainWhole(state);
+            why.costs().ifPresentOrElse(this::showCosts, () -> say(why.note()));
+        } else explainWhole(state, why);
+    }
+
+    /** The player's own division of the view comes back with it. */
+    private void showPossible(boolean asked) {
+        if (possible.isVisible() == asked) return;
+        if (!asked) divided = split.getDividerLocation();
+        possible.setVisible(asked);
+        if (!asked) return;
+        if (divided > 0) split.setDividerLocation(divided);
+        else split.resetToPreferredSizes();
     }
 
     private boolean wholeIsStale(PlannerState state) {
         return state.selection().isEmpty() && !explained.equals(state.chosenOffer());
     }
 
-    private void explainWhole(PlannerState state) {
+    private void explainWhole(PlannerState state, WhyModel why) {
         if (state.chosenOffer().isEmpty()) {
             explained = Optional.empty();
-            tree = Optional.empty();
-            costs.say(words.text("why.noPlans"));
+            say(why.heading());
             return;
         }
         if (!wholeIsStale(state)) return;
         explained = state.chosenOffer();
-        costs.say(words.text("why.working"));
+        say(words.text("why.working"));
         Offer offer = explained.get();
         model.explain(state.chosen(), explanation -> {
             if (!explained.filter(offer::equals).isPresent()) return;
@@ -133,18 +174,35 @@ public final class WhyView extends JPanel {
         });
     }
 
+    private void say(String sentence) {
+        tree = Optional.empty();
+        costs.say(sentence);
+        showAbout();
+    }
+
     private void showCosts(CostTree found) {
+        if (tree.filter(found::equals).isPresent()) return;
         tree = Optional.of(found);
         costs.show(found, model.state().selection().isPresent() ? 3 : 1);
+        showAbout();
+    }
+
+    private void showAbout() {
+        about.setText(costs.aboutSelected());
+        about.setVisible(!about.getText().isEmpty());
+    }
+
+    /** What is explained as plain text. */
+    String text() {
+        return shown.map(why -> why.text(tree, words)).orElse("");
     }
 
     private void copy() {
-        StringBuilder text = new StringBuilder(heading.getText()).append('\n');
-        tree.ifPresent(found -> text.append(found.lines()));
-        shown.ifPresent(why -> {
-            for (WhyModel.Row row : why.choices())
-                text.append(row.extra()).append("  ").append(row.value()).append('\n');
-        });
-        getToolkit().getSystemClipboard().setContents(new StringSelection(text.toString()), null);
+        try {
+            getToolkit().getSystemClipboard().setContents(new StringSelection(text()), null);
+            copied.setText(words.text("why.copied"));
+        } catch (IllegalStateException e) {
+            copied.setText(words.text("why.notCopied"));
+        }
     }
 }

@@ -184,12 +184,17 @@ public final class MusicWords {
 
     /** A lock as "finger 3 at measure 2, beat 1 in pass 1". */
     public String lock(Lock lock, Performance performance, Accordion accordion) {
+        return lock(lock, performance.tune(), accordion);
+    }
+
+    /** The same where the tune is not known as played. */
+    public String lock(Lock lock, Tune tune, Accordion accordion) {
         String what;
         if (lock instanceof Lock.Register register) what = register(register.switchId(), accordion);
         else if (lock instanceof Lock.Octave octave) what = octave(octave.octave());
         else {
             String english =
-                    lock.words(place -> Places.words(performance.tune(), place)).replaceAll(" in pass \\d+$", "");
+                    lock.words(place -> Places.words(tune, place)).replaceAll(" in pass \\d+$", "");
             what = engine.lock(english).orElse(english);
         }
         return lock.pass().isEmpty()
