@@ -63,6 +63,8 @@ class ArchitectureTest {
                 .definedBy("org.mantice.plugin")
                 .layer("file")
                 .definedBy("org.mantice.file")
+                .layer("writing")
+                .definedBy("org.mantice.writing")
                 .layer("front")
                 .definedBy("org.mantice")
                 .whereLayer("fault")
@@ -87,6 +89,8 @@ class ArchitectureTest {
                 .mayOnlyAccessLayers("tune", "instrument", "player", "performance", "rule", "plan", "search", "fault")
                 .whereLayer("plugin")
                 .mayOnlyAccessLayers("rule", "tune", "instrument", "player")
+                .whereLayer("writing")
+                .mayOnlyAccessLayers("tune", "instrument", "performance", "plan", "fault")
                 .whereLayer("front")
                 .mayNotBeAccessedByAnyLayer()
                 .check(ENGINE);

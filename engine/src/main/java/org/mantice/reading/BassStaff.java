@@ -20,10 +20,13 @@ import org.mantice.tune.Pitch;
 final class BassStaff {
     private final OptionalInt staff;
     private final ReadReport report;
+    private final boolean verbatim;
     private final Map<List<Pitch>, BassChordType> letters = new HashMap<>();
 
-    BassStaff(ScorePart part, int melodyStaff, ReadReport report) {
+    /** @param verbatim rests are kept, and a letter holds only where it stands */
+    BassStaff(ScorePart part, int melodyStaff, ReadReport report, boolean verbatim) {
         this.report = report;
+        this.verbatim = verbatim;
         this.staff = part.measures().stream()
                 .flatMap(measure -> measure.notes().stream())
                 .filter(ScoreNote::isMelodic)
@@ -49,17 +52,21 @@ final class BassStaff {
         for (Struck each : struck) {
             List<Pitch> pitches = each.pitches();
             if (each.letter.isPresent()) letters.put(pitches, each.letter.get());
-            Optional<BassChordType> type = each.letter.or(() -> Optional.ofNullable(letters.get(pitches)));
+            Optional<BassChordType> type = each.letter.or(() -> held(pitches));
             boolean tiedBack = each.notes.stream().allMatch(ScoreNote::tieStop);
             events.add(new BassEvent(each.onset, each.duration, pitches, type, tiedBack));
         }
         return events;
     }
 
+    private Optional<BassChordType> held(List<Pitch> pitches) {
+        return verbatim ? Optional.empty() : Optional.ofNullable(letters.get(pitches));
+    }
+
     /** One stroke of the left hand while it is put together. */
     private static final class Struck {
         private final MusicalTime onset;
-        private final MusicalTime duration;
+        private MusicalTime duration;
         private final List<ScoreNote> notes = new ArrayList<>();
         private Optional<BassChordType> letter = Optional.empty();
 
@@ -80,15 +87,16 @@ final class BassStaff {
     private List<Struck> events(ScoreMeasure measure, List<ScoreNote> notes, MusicalTime length) {
         List<Struck> struck = new ArrayList<>();
         for (ScoreNote note : notes) {
-            if (note.isRest()) continue;
-            if (note.isGrace() || note.cue() || note.pitch().isEmpty()) {
+            if (note.isRest() && !verbatim) continue;
+            if (note.isGrace() || note.cue() || note.pitch().isEmpty() && !note.isRest()) {
                 report.addAt(measure.number(), whatIsNoBassNote(note));
                 continue;
             }
             report.addAllAt(measure.number(), note.findings());
             Struck last = struck.isEmpty() ? null : struck.get(struck.size() - 1);
             MusicalTime duration = note.duration().min(length.minus(note.onset()));
-            if (note.inChord() && last != null && last.onset.equals(note.onset())) last.notes.add(note);
+            if (verbatim && note.marks().sameEvent() && last != null) last.duration = note.end().minus(last.onset);
+            else if (note.inChord() && last != null && last.onset.equals(note.onset())) last.notes.add(note);
             else if (!duration.isPositive()) report.addAt(measure.number(), SkippedWhat.NOTE_WITHOUT_LENGTH);
             else {
                 Struck next = new Struck(note.onset(), duration);

@@ -16,10 +16,13 @@ import org.mantice.tune.Step;
 final class ChordLine {
     private final List<MusicalTime> lengths;
     private final ReadReport report;
+    private final boolean verbatim;
 
-    ChordLine(List<MusicalTime> lengths, ReadReport report) {
+    /** @param verbatim several symbols may stand at one place, and words are none */
+    ChordLine(List<MusicalTime> lengths, ReadReport report, boolean verbatim) {
         this.lengths = lengths;
         this.report = report;
+        this.verbatim = verbatim;
     }
 
     List<List<PlacedChord>> read(List<ScoreMeasure> measures) {
@@ -33,7 +36,7 @@ final class ChordLine {
                 if (sign instanceof ScoreSign.NoChord none) here.add(noChord(none.onset()));
             });
             here.addAll(early);
-            if (hasSymbols && here.isEmpty()) here.addAll(inWords(measure, measures));
+            if (hasSymbols && !verbatim && here.isEmpty()) here.addAll(inWords(measure, measures));
             early = here.stream()
                     .filter(chord -> isAtEnd(measure, chord))
                     .map(chord -> chord.at(MusicalTime.ZERO))
@@ -54,7 +57,7 @@ final class ChordLine {
         Set<MusicalTime> taken = new TreeSet<>();
         for (ScoreChord chord : chords) {
             boolean inside = chord.onset().isBefore(lengths.get(measure.index()));
-            if (inside && taken.add(chord.onset())) {
+            if (inside && (taken.add(chord.onset()) || verbatim)) {
                 placed.add(new PlacedChord(chord.onset(), chord.symbol()));
                 report.addAllAt(measure.number(), chord.findings());
             } else if (!placed.contains(new PlacedChord(chord.onset(), chord.symbol()))) {

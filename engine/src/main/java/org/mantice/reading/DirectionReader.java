@@ -11,13 +11,19 @@ import org.mantice.tune.MusicalTime;
 
 /** Reads one direction or sound element at its place. */
 final class DirectionReader {
+    /** What our own files call it, because the standard has no element for it. */
+    private static final String PHRASE_START = "phrase start";
+
     private final MusicalTime onset;
     private final int staff;
+    private final boolean verbatim;
     private final List<ScoreSign> signs = new ArrayList<>();
 
-    DirectionReader(MusicalTime onset, int staff) {
+    /** @param verbatim words mean nothing but themselves; beside playback they are its label */
+    DirectionReader(MusicalTime onset, int staff, boolean verbatim) {
         this.onset = onset;
         this.staff = staff;
+        this.verbatim = verbatim;
     }
 
     List<ScoreSign> read(XmlNode direction) {
@@ -26,7 +32,8 @@ final class DirectionReader {
                 .flatMap(type -> type.children().stream())
                 .toList();
         Optional<XmlNode> sound = direction.child("sound");
-        readWords(types);
+        if (!verbatim) readWords(types);
+        else if (sound.isEmpty()) readPlainWords(types);
         readTempo(types, sound.map(node -> node.attribute("tempo")).orElse(""));
         types.forEach(this::readType);
         sound.ifPresent(this::readOrderOfPlay);
@@ -90,6 +97,10 @@ final class DirectionReader {
 
     private void readOther(XmlNode node) {
         String said = (node.attribute("smufl") + " " + node.text()).strip();
+        if (said.equals(PHRASE_START)) {
+            addMark(new Mark.PhraseStart(onset));
+            return;
+        }
         DirectionWords.effect(said)
                 .ifPresentOrElse(
                         effect -> signs.add(new ScoreSign.Effect(onset, effect)),
@@ -115,6 +126,11 @@ final class DirectionReader {
                 if (alone.isEmpty()) addMark(new Mark.Words(onset, line));
                 else signs.addAll(alone);
             }
+    }
+
+    private void readPlainWords(List<XmlNode> types) {
+        for (XmlNode node : types)
+            if (node.is("words") && !node.text().isEmpty()) addMark(new Mark.Words(onset, node.text()));
     }
 
     private void readTempo(List<XmlNode> types, String quarters) {

@@ -2,8 +2,10 @@ package org.mantice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.mantice.reading.ScoreBarline.Location;
@@ -39,6 +41,18 @@ final class Endings {
             int stop = barline.location() == Location.LEFT ? measure - 1 : measure;
             if (!stops.contains(stop)) stops.add(stop);
         }
+    }
+
+    /** Where endings begin, with their numbers, as the file has them. */
+    Map<Integer, List<Integer>> written() {
+        Map<Integer, List<Integer>> written = new TreeMap<>();
+        for (Open open : starts) parse(open.numbers).ifPresent(numbers -> written.put(open.start, numbers));
+        return written;
+    }
+
+    /** Last measures of endings, as the file has them. */
+    List<Integer> stops() {
+        return stops;
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.mantice.tune.Articulation;
 import org.mantice.tune.BellowsEffect;
 import org.mantice.tune.EventMarks;
@@ -23,6 +24,7 @@ final class EventDraft {
     final MusicalTime onset;
     MusicalTime duration;
     final List<ScoreNote> notes = new ArrayList<>();
+    private final List<ScoreNote> lengthening = new ArrayList<>();
     final List<List<ScoreNote>> graces = new ArrayList<>();
     final List<List<ScoreNote>> after = new ArrayList<>();
     final Set<Integer> tiedForward = new TreeSet<>();
@@ -53,6 +55,28 @@ final class EventDraft {
         return !doubled;
     }
 
+    /** A tied note that belongs to this event, because no single note shows its length. */
+    void lengthen(ScoreNote note) {
+        lengthening.add(note);
+        duration = note.end().minus(onset);
+    }
+
+    /** Takes ties and slurs as they are written. */
+    void takeAsWritten() {
+        List<ScoreNote> all = allNotes();
+        for (ScoreNote note : all) {
+            slurStarts += note.marks().slurStarts().size();
+            slurStops += note.marks().slurStops().size();
+            if (note.pitch().isEmpty()) continue;
+            if (note.tieStop() && note.onset().equals(onset)) tiedBack.add(midi(note));
+            if (note.tieStart() && note.end().equals(end())) tiedForward.add(midi(note));
+        }
+    }
+
+    private List<ScoreNote> allNotes() {
+        return Stream.concat(notes.stream(), lengthening.stream()).toList();
+    }
+
     static int midi(ScoreNote note) {
         return note.pitch().orElseThrow().midi();
     }
@@ -76,10 +100,12 @@ final class EventDraft {
         return all;
     }
 
-    MelodyEvent event() {
+    /** @param verbatim fingers stay at the note at which they are written, and grace notes may be tied */
+    MelodyEvent event(boolean verbatim) {
         List<ScoreNote> pitched =
                 notes.stream().filter(note -> note.pitch().isPresent()).toList();
-        List<List<Integer>> fingers = fingers(pitched);
+        List<List<Integer>> fingers =
+                verbatim ? pitched.stream().map(ScoreNote::fingers).toList() : fingers(pitched);
         List<MelodyNote> melody = new ArrayList<>();
         for (int i = 0; i < pitched.size(); i++) {
             int midi = midi(pitched.get(i));
@@ -89,13 +115,17 @@ final class EventDraft {
                     tiedForward.contains(midi),
                     fingers.get(i)));
         }
-        return new MelodyEvent(onset, duration, melody, group(graces), group(after), marks());
+        return new MelodyEvent(onset, duration, melody, group(graces, verbatim), group(after, verbatim), marks());
     }
 
-    private static GraceGroup group(List<List<ScoreNote>> graces) {
+    private static GraceGroup group(List<List<ScoreNote>> graces, boolean tied) {
         return new GraceGroup(graces.stream()
                 .map(together -> together.stream()
-                        .map(note -> new MelodyNote(note.pitch().orElseThrow(), false, false, note.fingers()))
+                        .map(note -> new MelodyNote(
+                                note.pitch().orElseThrow(),
+                                tied && note.tieStop(),
+                                tied && note.tieStart(),
+                                note.fingers()))
                         .toList())
                 .toList());
     }
@@ -103,18 +133,18 @@ final class EventDraft {
     private EventMarks marks() {
         Set<Articulation> articulations = EnumSet.noneOf(Articulation.class);
         Set<Lyric> lyrics = new LinkedHashSet<>();
-        for (ScoreNote note : notes) {
+        for (ScoreNote note : allNotes()) {
             articulations.addAll(note.marks().articulations());
             lyrics.addAll(note.marks().lyrics());
         }
         Optional<BellowsEffect> own =
-                notes.stream().flatMap(note -> note.marks().effect().stream()).findFirst();
+                allNotes().stream().flatMap(note -> note.marks().effect().stream()).findFirst();
         return new EventMarks(
                 slurStarts,
                 slurStops,
                 articulations,
-                notes.stream().anyMatch(note -> note.marks().breathAfter()),
-                notes.stream().anyMatch(note -> note.marks().fermata()),
+                allNotes().stream().anyMatch(note -> note.marks().breathAfter()),
+                allNotes().stream().anyMatch(note -> note.marks().fermata()),
                 List.copyOf(lyrics),
                 own.or(() -> effect));
     }

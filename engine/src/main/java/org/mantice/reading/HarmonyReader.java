@@ -18,13 +18,15 @@ import org.mantice.tune.Step;
 final class HarmonyReader {
     private final Transposition transposition;
     private final Key writtenKey;
+    private final boolean verbatim;
     private final MusicalTime onset;
     private final boolean placed;
     private final List<Finding> unreadable = new ArrayList<>();
 
-    HarmonyReader(Transposition transposition, Key writtenKey, MusicalTime onset, boolean placed) {
-        this.transposition = transposition;
-        this.writtenKey = writtenKey;
+    HarmonyReader(PartState state, int staff, MusicalTime onset, boolean placed) {
+        this.transposition = state.transposition(staff);
+        this.writtenKey = state.writtenKey;
+        this.verbatim = state.verbatim;
         this.onset = onset;
         this.placed = placed;
     }
@@ -49,7 +51,9 @@ final class HarmonyReader {
         List<Finding> findings = new ArrayList<>();
         XmlNode kindNode = group.child("kind").orElse(new XmlNode("kind", 0));
         String text = kindNode.attribute("text");
-        ChordKind kind = ChordKindText.kind(kindNode.text(), text, findings);
+        ChordKind kind = verbatim
+                ? ChordKind.ofMusicXml(kindNode.text()).orElse(ChordKind.OTHER)
+                : ChordKindText.kind(kindNode.text(), text, findings);
         Optional<NoteName> root = kind == ChordKind.NONE ? Optional.of(new NoteName(Step.C, 0)) : root(group, findings);
         if (root.isEmpty()) {
             String shown = group.has("function") ? "of function " + group.text("function") : "without a root";
@@ -108,14 +112,14 @@ final class HarmonyReader {
                 new ChordDegree(number.getAsInt(), alter.get().intValueExact(), ChordDegree.Change.valueOf(type)));
     }
 
-    private static Optional<NoteName> bass(XmlNode group, ChordKind kind, NoteName root, List<Finding> findings) {
+    private Optional<NoteName> bass(XmlNode group, ChordKind kind, NoteName root, List<Finding> findings) {
         Optional<XmlNode> bass = group.child("bass");
         if (bass.isPresent()) {
             Optional<NoteName> name = NoteReader.name(bass.get(), "bass", findings);
             if (name.isEmpty())
                 findings.add(Finding.of(
                         SkippedWhat.CHORD_SYMBOL, "bass \"" + bass.get().text("bass-step") + "\""));
-            return name.filter(note -> !note.equals(root));
+            return name.filter(note -> verbatim || !note.equals(root));
         }
         int inversion = Numbers.integer(group.text("inversion"), 0);
         if (inversion < 1 || inversion >= kind.intervals().size()) return Optional.empty();

@@ -34,7 +34,9 @@ final class MeasureFrames {
         for (ScoreMeasure measure : part.measures()) {
             Meter meter = measure.meter().orElse(assumed);
             MusicalTime length = length(measure, meter, melodyEnds.get(measure.index()));
-            boolean pickup = isPickup(measure, meter, length) || isSecondHalf(frames, meter, length);
+            boolean pickup = score.verbatim()
+                    ? measure.implicit()
+                    : isPickup(measure, meter, length) || isSecondHalf(frames, meter, length);
             frames.add(new Frame(meter, length, pickup));
         }
         for (int i = 0; i < frames.size(); i++) reportOddLength(i, frames);
@@ -68,6 +70,7 @@ final class MeasureFrames {
                 .map(other -> other.measures().get(measure.index()).end())
                 .max(Comparator.naturalOrder())
                 .orElse(MusicalTime.ZERO);
+        if (score.verbatim() && measure.end().isPositive()) return measure.end();
         if (meter.isFree()) {
             MusicalTime longest = measure.end().isPositive() ? measure.end() : others;
             return longest.isPositive() ? longest : MusicalTime.WHOLE;

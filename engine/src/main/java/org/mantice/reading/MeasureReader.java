@@ -88,8 +88,8 @@ final class MeasureReader {
             }
             case "attributes" -> readAttributes(child);
             case "harmony" -> readHarmony(child);
-            case "direction" -> signs.addAll(new DirectionReader(placeOf(child), staffOf(child)).read(child));
-            case "sound" -> signs.addAll(new DirectionReader(position, 1).readSound(child));
+            case "direction" -> signs.addAll(new DirectionReader(placeOf(child), staffOf(child), state.verbatim).read(child));
+            case "sound" -> signs.addAll(new DirectionReader(placeOf(child), 1, state.verbatim).readSound(child));
             case "barline" -> barlines.add(BarlineReader.read(child, position));
             case "figured-bass" ->
                 signs.add(new ScoreSign.Unused(position, Finding.of(SkippedWhat.DIRECTION, "figured bass")));
@@ -147,7 +147,7 @@ final class MeasureReader {
     private void readHarmony(XmlNode node) {
         MusicalTime at = placeOf(node);
         boolean placed = !at.equals(position) || node.has("offset");
-        HarmonyReader reader = new HarmonyReader(state.transposition(staffOf(node)), state.writtenKey, at, placed);
+        HarmonyReader reader = new HarmonyReader(state, staffOf(node), at, placed);
         waitingChords.addAll(reader.read(node));
         reader.unreadable().forEach(finding -> signs.add(new ScoreSign.Unused(at, finding)));
     }
@@ -162,7 +162,8 @@ final class MeasureReader {
             if (anticipated.get().symbol().equals(here.get(0).symbol())) chords.remove(anticipated.get());
             anticipated = Optional.empty();
         }
-        boolean spread = here.size() > 1
+        boolean spread = !state.verbatim
+                && here.size() > 1
                 && noteLength.isPositive()
                 && here.stream().noneMatch(ScoreChord::placed)
                 && here.stream().allMatch(chord -> chord.onset().equals(position));

@@ -8,11 +8,14 @@ import org.mantice.tune.MusicalTime;
 /** Turns the chosen voice, measure by measure, into melody events without overlaps. */
 final class MelodyLine {
     private final ReadReport report;
+    private final boolean verbatim;
     private final List<List<EventDraft>> measures = new ArrayList<>();
     private List<List<ScoreNote>> waiting = new ArrayList<>();
 
-    MelodyLine(ReadReport report) {
+    /** @param verbatim grace notes stay at the event beside which they are written, even a rest */
+    MelodyLine(ReadReport report, boolean verbatim) {
         this.report = report;
+        this.verbatim = verbatim;
     }
 
     /** @param notes of one voice, in the order of the file */
@@ -32,6 +35,7 @@ final class MelodyLine {
         if (note.pitch().isEmpty() && !note.isRest()) return; // unreadable, listed among its findings
         EventDraft last = drafts.isEmpty() ? null : drafts.get(drafts.size() - 1);
         if (note.isGrace()) placeGrace(note, drafts);
+        else if (verbatim && note.marks().sameEvent() && last != null) last.lengthen(note);
         else if (note.inChord() && last != null && last.onset.equals(note.onset())) join(measure, note, last);
         else start(measure, note, drafts, length);
     }
@@ -40,7 +44,7 @@ final class MelodyLine {
         List<List<ScoreNote>> group = waiting;
         if (note.kind() == ScoreNote.Kind.GRACE_AFTER && !drafts.isEmpty()) {
             EventDraft last = drafts.get(drafts.size() - 1);
-            if (!last.isRest()) group = last.after;
+            if (verbatim || !last.isRest()) group = last.after;
         }
         if (note.inChord() && !group.isEmpty()) group.get(group.size() - 1).add(note);
         else group.add(new ArrayList<>(List.of(note)));
@@ -61,7 +65,7 @@ final class MelodyLine {
         }
         EventDraft draft = new EventDraft(measure.index(), onset, duration);
         draft.add(note);
-        if (!draft.isRest()) {
+        if (verbatim || !draft.isRest()) {
             draft.graces.addAll(waiting);
             waiting = new ArrayList<>();
         }

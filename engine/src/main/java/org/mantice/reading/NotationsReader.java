@@ -15,6 +15,9 @@ import org.mantice.tune.MusicalTime;
 
 /** Reads what is written at one note: notations and lyrics. */
 final class NotationsReader {
+    /** What our own files write at a note that another one before it needs to show its length. */
+    private static final String SAME_EVENT = "same event";
+
     private final MusicalTime onset;
     private final List<Finding> findings;
     private final List<Integer> fingers = new ArrayList<>();
@@ -24,6 +27,7 @@ final class NotationsReader {
     private Optional<BellowsEffect> effect = Optional.empty();
     private boolean breathAfter;
     private boolean fermata;
+    private boolean sameEvent;
 
     NotationsReader(MusicalTime onset, List<Finding> findings) {
         this.onset = onset;
@@ -40,7 +44,8 @@ final class NotationsReader {
                 fermata,
                 lyrics(note),
                 effect,
-                List.copyOf(dynamics));
+                List.copyOf(dynamics),
+                sameEvent);
     }
 
     /** Fingers 1 to 5 in the order they are written. */
@@ -51,12 +56,16 @@ final class NotationsReader {
     private void readNotation(XmlNode node) {
         switch (node.name()) {
             case "tied", "tuplet", "accidental-mark" -> {} // read elsewhere or display only
+            case "other-notation" -> {
+                if (node.text().equals(SAME_EVENT)) sameEvent = true;
+                else readOther(node);
+            }
             case "slur" -> slurs.add(node);
             case "articulations" -> node.children().forEach(this::readArticulation);
             case "technical" -> node.children().forEach(this::readTechnical);
             case "ornaments" -> node.children().forEach(this::readOrnament);
             case "dynamics" ->
-                new DirectionReader(onset, 1).readDynamics(node).forEach(sign -> {
+                new DirectionReader(onset, 1, true).readDynamics(node).forEach(sign -> {
                     if (sign instanceof ScoreSign.Plain plain) dynamics.add(plain.mark());
                     if (sign instanceof ScoreSign.Unused unused) findings.add(unused.finding());
                 });

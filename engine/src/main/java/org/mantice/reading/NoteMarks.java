@@ -14,6 +14,7 @@ import org.mantice.tune.Mark;
  * @param slurStarts numbers of the slurs that begin
  * @param slurStops numbers of the slurs that end
  * @param dynamics loudness marks at the note itself
+ * @param sameEvent the note only lengthens the event before, in a file of our own
  */
 record NoteMarks(
         List<String> slurStarts,
@@ -23,7 +24,8 @@ record NoteMarks(
         boolean fermata,
         List<Lyric> lyrics,
         Optional<BellowsEffect> effect,
-        List<Mark> dynamics) {
+        List<Mark> dynamics,
+        boolean sameEvent) {
     static final NoteMarks NONE =
-            new NoteMarks(List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of());
+            new NoteMarks(List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of(), false);
 }

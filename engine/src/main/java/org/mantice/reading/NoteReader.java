@@ -57,9 +57,9 @@ final class NoteReader {
         return voice.isEmpty() ? String.valueOf(run + 1) : voice;
     }
 
-    private static ScoreNote.Kind kind(XmlNode node) {
+    private ScoreNote.Kind kind(XmlNode node) {
         if (node.has("rest")) {
-            boolean whole = node.child("rest")
+            boolean whole = !state.verbatim && node.child("rest")
                     .filter(rest -> rest.attribute("measure").equals("yes"))
                     .isPresent();
             return whole ? ScoreNote.Kind.MEASURE_REST : ScoreNote.Kind.REST;

@@ -6,11 +6,13 @@ import java.util.List;
 /** Gathers the measures of one part. */
 final class PartReader {
     private final String id;
-    private final PartState state = new PartState();
+    private final PartState state;
     private final List<ScoreMeasure> measures = new ArrayList<>();
 
-    PartReader(String id) {
+    /** @param verbatim the file is taken at its word */
+    PartReader(String id, boolean verbatim) {
         this.id = id;
+        this.state = new PartState(verbatim);
     }
 
     int size() {
@@ -18,7 +20,7 @@ final class PartReader {
     }
 
     void read(String number, boolean implicit, XmlNode block) {
-        String shown = number.isBlank() ? String.valueOf(measures.size() + 1) : number;
+        String shown = number.isBlank() && !state.verbatim ? String.valueOf(measures.size() + 1) : number;
         measures.add(new MeasureReader(state, measures.size(), shown, implicit).read(block));
     }
 

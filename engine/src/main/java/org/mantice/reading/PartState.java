@@ -12,6 +12,9 @@ final class PartState {
     /** Length of one division in whole notes. */
     MusicalTime division = MusicalTime.QUARTER;
 
+    /** The file is taken at its word. */
+    final boolean verbatim;
+
     boolean divisionsGiven;
     /** How many measures back the measure repeat sign in force points; 0 for none. */
     int measuresRepeated;
@@ -22,6 +25,10 @@ final class PartState {
     final Map<Integer, String> clefs = new TreeMap<>();
 
     private final Map<Integer, Transposition> transpositions = new TreeMap<>();
+
+    PartState(boolean verbatim) {
+        this.verbatim = verbatim;
+    }
 
     /** Staff 0 stands for all staves. */
     void transpose(int staff, Transposition transposition) {

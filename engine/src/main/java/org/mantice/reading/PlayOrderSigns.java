@@ -70,7 +70,8 @@ final class PlayOrderSigns {
         return !barline.repeat().isEmpty() || barline.ending().isPresent() || barline.segno() || barline.coda();
     }
 
-    List<Barlines> read() {
+    /** @param verbatim nothing is missing, so nothing is mended */
+    List<Barlines> read(boolean verbatim) {
         Endings endings = new Endings(measures, report);
         for (int i = 0; i < measures.size(); i++)
             for (ScoreBarline barline : measures.get(i).barlines()) {
@@ -83,6 +84,14 @@ final class PlayOrderSigns {
         for (int i = 0; i < measures.size(); i++)
             for (ScoreSign sign : measures.get(i).signs()) if (sign instanceof Order order) readOrder(i, order);
         new CodaSigns(measures, lengths).settle(this::hasJump).forEach(this::readCoda);
+        if (verbatim) {
+            endings.written().forEach((measure, numbers) -> drafts.get(measure).endingStart = numbers);
+            endings.stops().forEach(measure -> drafts.get(measure).endingStop = true);
+        } else mend(endings);
+        return drafts.stream().map(Draft::barlines).toList();
+    }
+
+    private void mend(Endings endings) {
         for (int end : endings.lostRepeats(i -> drafts.get(i).repeatEnd.isPresent(), this::hasJump)) {
             report(end, SkippedWhat.REPEAT_CHANGED, "missing after ending 1, added");
             drafts.get(end).repeatEnd = Optional.of(2);
@@ -93,7 +102,6 @@ final class PlayOrderSigns {
             drafts.get(ending.stop()).endingStop = true;
         }
         dropJumpsWithoutTarget();
-        return drafts.stream().map(Draft::barlines).toList();
     }
 
     private boolean hasJump(int measure) {

@@ -7,5 +7,6 @@ import java.util.Optional;
  * What a MusicXML file holds, sorted by part and measure and with exact times, before a melody is chosen.
  *
  * @param title may be empty
+ * @param verbatim the file is our own and means what it says: nothing in it is guessed at or mended
  */
-record Score(String title, Optional<String> dance, List<ScorePart> parts) {}
+record Score(String title, Optional<String> dance, List<ScorePart> parts, boolean verbatim) {}

@@ -25,19 +25,35 @@ final class ScoreHeader {
     private String movementTitle = "";
     private String creditTitle = "";
     private final List<String> styles = new ArrayList<>();
+    private final List<String> software = new ArrayList<>();
+    private Optional<String> dance = Optional.empty();
 
     void read(XmlNode block) {
         switch (block.name()) {
             case "work" -> workTitle = block.text("work-title");
             case "movement-title" -> movementTitle = block.text();
             case "credit" -> readCredit(block);
-            case "identification" ->
-                block.children("miscellaneous")
-                        .flatMap(node -> node.children("miscellaneous-field"))
-                        .filter(field -> field.attribute("name").matches("(?i)genre|style|rhythm|dance"))
-                        .forEach(field -> styles.add(field.text()));
+            case "identification" -> readIdentification(block);
             default -> {} // layout
         }
+    }
+
+    private void readIdentification(XmlNode block) {
+        block.children("encoding")
+                .flatMap(node -> node.children("software"))
+                .forEach(node -> software.add(node.text()));
+        block.children("miscellaneous")
+                .flatMap(node -> node.children("miscellaneous-field"))
+                .filter(field -> field.attribute("name").matches("(?i)genre|style|rhythm|dance"))
+                .forEach(field -> {
+                    styles.add(field.text());
+                    if (field.attribute("name").equals("dance")) dance = Optional.of(field.text());
+                });
+    }
+
+    /** Our own writer made the file, and no other program has changed it since: each puts its own name there. */
+    boolean isVerbatim() {
+        return software.equals(List.of("Mantice"));
     }
 
     private void readCredit(XmlNode credit) {
@@ -55,6 +71,7 @@ final class ScoreHeader {
 
     /** Named in words over the first measures or in the head; a title alone may mislead ("Swing ..."). */
     Optional<String> dance(List<ScorePart> parts) {
+        if (isVerbatim()) return dance;
         List<String> places = new ArrayList<>();
         for (ScorePart part : parts)
             part.measures().stream()

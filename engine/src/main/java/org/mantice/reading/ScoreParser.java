@@ -34,7 +34,7 @@ final class ScoreParser {
         if (measures == 0) throw TuneReadException.of(Reason.NO_MEASURES, place);
         List<ScorePart> read = new ArrayList<>();
         parts.forEach((id, part) -> read.add(part.finish(names.getOrDefault(id, ""))));
-        return new Score(header.title(), header.dance(read), new MeasureSplitter(read).split());
+        return new Score(header.title(), header.dance(read), new MeasureSplitter(read).split(), header.isVerbatim());
     }
 
     private void readBlocks(XmlScan scan, String outer, String inner) {
@@ -68,7 +68,7 @@ final class ScoreParser {
     }
 
     private void readMeasure(String partId, String number, String implicit, XmlNode block) {
-        PartReader part = parts.computeIfAbsent(partId, PartReader::new);
+        PartReader part = parts.computeIfAbsent(partId, id -> new PartReader(id, header.isVerbatim()));
         FilePlace here = place.atLine(block.line());
         if (parts.size() > ReadLimits.PARTS) throw TuneReadException.of(Reason.TOO_MANY_PARTS, here, ReadLimits.PARTS);
         if (part.size() == ReadLimits.MEASURES)

@@ -28,12 +28,12 @@ final class TempoReader {
 
     List<ScoreSign> read(List<XmlNode> metronomes, String quarters) {
         Optional<Tempo> playback = Numbers.decimal(quarters).flatMap(value -> tempo(MusicalTime.QUARTER, value));
-        if (!quarters.isEmpty() && playback.isEmpty()) unused(quarters);
         Optional<Tempo> taken = Optional.empty();
         for (XmlNode metronome : metronomes) {
             Optional<Tempo> read = fromMark(metronome, playback.isPresent());
             if (taken.isEmpty()) taken = read;
         }
+        if (!quarters.isEmpty() && playback.isEmpty() && taken.isEmpty()) unused(quarters);
         Optional<Tempo> tempo = taken.isPresent() ? taken : playback;
         tempo.ifPresent(value -> signs.add(new ScoreSign.Plain(new Mark.TempoChange(onset, value))));
         return signs;
@@ -42,10 +42,7 @@ final class TempoReader {
     private Optional<Tempo> fromMark(XmlNode metronome, boolean otherKnown) {
         List<XmlNode> units = metronome.children("beat-unit").toList();
         String text = metronome.text("per-minute");
-        Optional<MusicalTime> beat = units.size() != 1
-                ? Optional.empty()
-                : NoteLength.unit(units.get(0).text(), (int)
-                        metronome.children("beat-unit-dot").count());
+        Optional<MusicalTime> beat = units.size() == 1 ? beat(metronome) : Optional.empty();
         Optional<Tempo> exact = beat.flatMap(unit -> Numbers.decimal(text).flatMap(value -> tempo(unit, value)));
         if (exact.isPresent()) return exact;
         Optional<Tempo> middle = beat.flatMap(unit -> middle(text).flatMap(value -> tempo(unit, value)));
@@ -56,6 +53,19 @@ final class TempoReader {
         signs.add(new ScoreSign.Unused(
                 onset, Finding.of(SkippedWhat.TEMPO_READ, text, middle.get().toString())));
         return middle;
+    }
+
+    /** A note value and those tied to it. */
+    private static Optional<MusicalTime> beat(XmlNode metronome) {
+        Optional<MusicalTime> sum = unit(metronome);
+        for (XmlNode tied : metronome.children("beat-unit-tied").toList())
+            sum = sum.flatMap(length -> unit(tied).map(length::plus));
+        return sum;
+    }
+
+    private static Optional<MusicalTime> unit(XmlNode node) {
+        return NoteLength.unit(
+                node.text("beat-unit"), (int) node.children("beat-unit-dot").count());
     }
 
     /** The middle of the smallest and the largest number in the text. */

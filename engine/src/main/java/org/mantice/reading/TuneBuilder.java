@@ -61,8 +61,8 @@ final class TuneBuilder {
         List<List<ScoreNote>> chosen = chosenNotes(part, voices, staff);
         List<Frame> frames = new MeasureFrames(score, part, report).read(ends(chosen));
         List<MusicalTime> lengths = frames.stream().map(Frame::length).toList();
-        BassStaff bassStaff = new BassStaff(part, staff, report);
-        MelodyLine line = new MelodyLine(report);
+        BassStaff bassStaff = new BassStaff(part, staff, report, score.verbatim());
+        MelodyLine line = new MelodyLine(report, score.verbatim());
         List<List<BassEvent>> bass = new ArrayList<>();
         for (ScoreMeasure measure : part.measures()) {
             int i = measure.index();
@@ -74,15 +74,16 @@ final class TuneBuilder {
         List<List<EventDraft>> melody =
                 line.finish(part.measures().get(part.measures().size() - 1).number());
         List<Barlines> barlines = barlines(part, lengths);
-        new TiesAndSlurs(part.measures(), lengths, barlines, report).join(melody);
+        if (score.verbatim()) melody.forEach(drafts -> drafts.forEach(EventDraft::takeAsWritten));
+        else new TiesAndSlurs(part.measures(), lengths, barlines, report).join(melody);
         new BellowsEffects(part.measures(), melody).apply();
         List<List<PlacedChord>> chords =
-                new ChordLine(lengths, report).read(chordPart(part).measures());
+                new ChordLine(lengths, report, score.verbatim()).read(chordPart(part).measures());
         ScorePart tempoPart = tempoPart(part);
         List<List<Mark>> written = new ArrayList<>();
         for (ScoreMeasure measure : part.measures())
             written.add(marks(measure, chosen.get(measure.index()), tempoPart, lengths.get(measure.index())));
-        HairpinWords.addTo(written);
+        if (!score.verbatim()) HairpinWords.addTo(written);
         MarkLine marks = new MarkLine(report);
         List<Measure> measures = new ArrayList<>();
         for (ScoreMeasure measure : part.measures()) {
@@ -96,11 +97,13 @@ final class TuneBuilder {
                     events(measure, melody.get(i)),
                     chords.get(i),
                     bass.get(i),
-                    marks.settle(
-                            measure.number(),
-                            written.get(i),
-                            lengths.get(i),
-                            i + 1 == part.measures().size()),
+                    score.verbatim()
+                            ? written.get(i)
+                            : marks.settle(
+                                    measure.number(),
+                                    written.get(i),
+                                    lengths.get(i),
+                                    i + 1 == part.measures().size()),
                     barlines.get(i)));
         }
         return measures;
@@ -149,13 +152,14 @@ final class TuneBuilder {
 
     private List<MelodyEvent> events(ScoreMeasure measure, List<EventDraft> drafts) {
         for (EventDraft draft : drafts)
-            if (draft.sharesFingers()) report.addAt(measure.number(), SkippedWhat.FINGERS_SHARED_OUT);
-        return drafts.stream().map(EventDraft::event).toList();
+            if (draft.sharesFingers() && !score.verbatim()) report.addAt(measure.number(), SkippedWhat.FINGERS_SHARED_OUT);
+        return drafts.stream().map(draft -> draft.event(score.verbatim())).toList();
     }
 
     private List<Barlines> barlines(ScorePart part, List<MusicalTime> lengths) {
         ScorePart from = partWith(part, "repeats and jumps", PlayOrderSigns::areIn);
-        return new PlayOrderSigns(source.place(), aligned(part, from), lengths, report).read();
+        return new PlayOrderSigns(source.place(), aligned(part, from), lengths, report)
+                .read(score.verbatim());
     }
 
     private ScorePart chordPart(ScorePart part) {
@@ -213,7 +217,7 @@ final class TuneBuilder {
             if (sign instanceof ScoreSign.Unused unused) report.addAt(measure.number(), unused.finding());
         }
         for (ScoreSign sign : tempoPart.measures().get(measure.index()).signs())
-            if (isTempo(sign) && sign instanceof ScoreSign.Plain plain) marks.add(Marks.within(plain.mark(), length));
+            if (!score.verbatim() && isTempo(sign) && sign instanceof ScoreSign.Plain plain) marks.add(Marks.within(plain.mark(), length));
         for (ScoreNote note : notes) note.marks().dynamics().forEach(mark -> marks.add(Marks.within(mark, length)));
         marks.sort(Comparator.comparing(Mark::offset));
         return marks;

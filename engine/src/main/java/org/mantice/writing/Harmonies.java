@@ -1,0 +1,44 @@
+package org.mantice.writing;
+
+import java.util.Locale;
+import org.mantice.tune.ChordDegree;
+import org.mantice.tune.ChordKind;
+import org.mantice.tune.ChordSymbol;
+import org.mantice.tune.NoteName;
+
+/** Writes chord symbols. */
+final class Harmonies {
+    private final XmlOut out;
+
+    Harmonies(XmlOut out) {
+        this.out = out;
+    }
+
+    /** @param offset in divisions from where the file stands */
+    void write(ChordSymbol symbol, long offset) {
+        out.open("harmony");
+        writeRoot(symbol);
+        out.leaf("kind", symbol.kind().musicXml(), "text", symbol.text());
+        symbol.bass().ifPresent(bass -> writeName("bass", bass));
+        for (ChordDegree degree : symbol.degrees())
+            out.open("degree")
+                    .leaf("degree-value", degree.value())
+                    .leaf("degree-alter", degree.alter())
+                    .leaf("degree-type", degree.change().name().toLowerCase(Locale.ROOT))
+                    .close();
+        if (offset != 0) out.leaf("offset", String.valueOf(offset), "sound", "yes");
+        out.close();
+    }
+
+    /** "No chord" needs a root too, which is then not printed (MusicXML 4.0, element kind). */
+    private void writeRoot(ChordSymbol symbol) {
+        if (symbol.kind() != ChordKind.NONE) writeName("root", symbol.root());
+        else out.open("root").leafWithEmpty("root-step", "C", "text").close();
+    }
+
+    private void writeName(String element, NoteName name) {
+        out.open(element).leaf(element + "-step", name.step().name());
+        if (name.alter() != 0) out.leaf(element + "-alter", name.alter());
+        out.close();
+    }
+}
