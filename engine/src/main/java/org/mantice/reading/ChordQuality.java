@@ -31,15 +31,17 @@ record ChordQuality(ChordKind kind, List<ChordDegree> degrees) {
     private static final Pattern BIG_SEVENTH = Pattern.compile("(?:maj|ma|M|\u0394|j)(?=7|9|11|13)|\u0394|(?:maj|M)$");
 
     private static final Pattern EXTENSION = Pattern.compile("(6/9|69|6|7/6|7|9|11|13|5(?=$))");
-    private static final Pattern ALTERATION =
-            Pattern.compile("(?:(sus)(24|42|2|4|9)?(?!\\d))|(add|no|omit)?([b#+-])?(13|11|10|9|7|6|5|4|3|2)|(\\+|aug)|(alt)");
+    private static final Pattern ALTERATION = Pattern.compile(
+            "(?:(sus)(24|42|2|4|9)?(?!\\d))|(add|no|omit)?([b#+-])?(13|11|10|9|7|6|5|4|3|2)|(\\+|aug)|(alt)");
 
     static Optional<ChordQuality> read(String text) {
         if (!isBalanced(text)) return Optional.empty();
         String rest = text.replaceAll("[\\s(),\\[\\]]", "");
         if (rest.matches("[A-Z]{3,}.*")) rest = rest.toLowerCase(java.util.Locale.ROOT);
         rest = rest.replaceFirst("^(Maj|MAJ|Ma(?=\\d|$))", "maj").replaceFirst("^(Min|MIN|Mi(?=\\d|$))", "min");
-        rest = rest.replaceFirst("^(Dim|DIM)", "dim").replaceFirst("^(Aug|AUG)", "aug").replace("Maj", "maj");
+        rest = rest.replaceFirst("^(Dim|DIM)", "dim")
+                .replaceFirst("^(Aug|AUG)", "aug")
+                .replace("Maj", "maj");
         return new Parser(rest).read();
     }
 
@@ -199,10 +201,10 @@ record ChordQuality(ChordKind kind, List<ChordDegree> degrees) {
             return switch (triad) {
                 case MAJOR -> Optional.of(big ? ChordKind.MAJOR_SEVENTH : raised());
                 case MINOR -> Optional.of(big ? ChordKind.MAJOR_MINOR : halfDiminished());
-                case DIMINISHED -> big ? withBigSeventh(ChordKind.DIMINISHED) : Optional.of(ChordKind.DIMINISHED_SEVENTH);
+                case DIMINISHED ->
+                    big ? withBigSeventh(ChordKind.DIMINISHED) : Optional.of(ChordKind.DIMINISHED_SEVENTH);
                 case HALF_DIMINISHED -> big ? Optional.empty() : Optional.of(ChordKind.HALF_DIMINISHED);
-                case AUGMENTED ->
-                    big ? withBigSeventh(ChordKind.AUGMENTED) : Optional.of(ChordKind.AUGMENTED_SEVENTH);
+                case AUGMENTED -> big ? withBigSeventh(ChordKind.AUGMENTED) : Optional.of(ChordKind.AUGMENTED_SEVENTH);
             };
         }
 
@@ -232,9 +234,7 @@ record ChordQuality(ChordKind kind, List<ChordDegree> degrees) {
             return Optional.of(
                     switch (extension) {
                         case "9" ->
-                            minor
-                                    ? ChordKind.MINOR_NINTH
-                                    : big ? ChordKind.MAJOR_NINTH : ChordKind.DOMINANT_NINTH;
+                            minor ? ChordKind.MINOR_NINTH : big ? ChordKind.MAJOR_NINTH : ChordKind.DOMINANT_NINTH;
                         case "11" ->
                             minor ? ChordKind.MINOR_11TH : big ? ChordKind.MAJOR_11TH : ChordKind.DOMINANT_11TH;
                         default -> minor ? ChordKind.MINOR_13TH : big ? ChordKind.MAJOR_13TH : ChordKind.DOMINANT_13TH;

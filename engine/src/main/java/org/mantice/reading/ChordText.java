@@ -69,8 +69,8 @@ public final class ChordText {
         if (text.length() > LONGEST) return Optional.empty();
         String plain = plain(text);
         if (SILENT.matcher(plain).matches())
-            return Optional.of(new Written(
-                    ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.NONE), false, Optional.empty()));
+            return Optional.of(
+                    new Written(ChordSymbol.of(new NoteName(Step.C, 0), ChordKind.NONE), false, Optional.empty()));
         Optional<ChordSymbol> one = symbol(plain);
         if (one.isPresent()) return Optional.of(new Written(one.get(), false, Optional.empty()));
         Matcher bracketed = WHOLE_IN_BRACKETS.matcher(plain);
@@ -81,16 +81,16 @@ public final class ChordText {
         Matcher two = WITH_ALTERNATE.matcher(plain);
         if (!two.matches()) return Optional.empty();
         Optional<ChordSymbol> second = symbol(two.group(2).strip());
-        return symbol(two.group(1))
-                .filter(first -> second.isPresent())
-                .map(first -> new Written(first, false, second));
+        return symbol(two.group(1)).filter(first -> second.isPresent()).map(first -> new Written(first, false, second));
     }
 
     /** One chord symbol without brackets around it. */
     public Optional<ChordSymbol> symbol(String text) {
         String plain = plain(text);
         Matcher matcher = SYMBOL.matcher(plain);
-        if (plain.length() > LONGEST || !matcher.matches() || WORD.matcher(plain).matches()) return Optional.empty();
+        if (plain.length() > LONGEST
+                || !matcher.matches()
+                || WORD.matcher(plain).matches()) return Optional.empty();
         Optional<NoteName> root = note(matcher.group(1), matcher.group(2));
         Optional<ChordQuality> quality = ChordQuality.read(matcher.group(3));
         if (root.isEmpty() || quality.isEmpty()) return Optional.empty();

@@ -145,7 +145,8 @@ class PlanFileTest {
         PlanDocument plain = file(plans().get(0)).document();
         PlanDocument weighed = withTaste(plain, Taste.PLAIN.with("bellows.turns", 2_000));
 
-        PlanFile read = PlanFile.parse(PlanFile.of(weighed, planning.performance()).bytes(), HERE);
+        PlanFile read =
+                PlanFile.parse(PlanFile.of(weighed, planning.performance()).bytes(), HERE);
         PlanFile again = read.with(plain, planning.performance());
 
         assertThat(PlanFile.parse(again.bytes(), HERE).document()).isEqualTo(plain);
@@ -156,8 +157,16 @@ class PlanFileTest {
         Player player = new Player(
                 p.id(), p.name(), p.handSpanTenths(), p.bassMethod(), p.jumps(), p.mayTurnInHeldNote(), taste);
         return new PlanDocument(
-                of.engine(), of.tune(), of.settings(), of.accordion(), player, of.packs(), of.locks(), of.plan(),
-                of.figures(), of.explanation());
+                of.engine(),
+                of.tune(),
+                of.settings(),
+                of.accordion(),
+                player,
+                of.packs(),
+                of.locks(),
+                of.plan(),
+                of.figures(),
+                of.explanation());
     }
 
     @Test

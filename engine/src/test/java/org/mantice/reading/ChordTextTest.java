@@ -64,7 +64,8 @@ class ChordTextTest {
     /** The dialect of a collection of folk tunes: d and a after a root, small slash bass, plus for sharp. */
     @ParameterizedTest
     @CsvSource({
-        "Cd, DIMINISHED, ''", "Ca, AUGMENTED, ''", "Fa7, AUGMENTED_SEVENTH, ''", "D/f+, MAJOR, F#", "A7/c+, DOMINANT, C#",
+        "Cd, DIMINISHED, ''", "Ca, AUGMENTED, ''", "Fa7, AUGMENTED_SEVENTH, ''", "D/f+, MAJOR, F#",
+                "A7/c+, DOMINANT, C#",
         "Gm/bb, MINOR, Bb", "G/B, MAJOR, B", "E7/g+, DOMINANT, G#", "C#d, DIMINISHED, ''", "D m, MINOR, ''"
     })
     void readsFolkSpellings(String written, ChordKind kind, String bass) {
@@ -102,9 +103,12 @@ class ChordTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "1", "3", "12", "D.C.", "D.S. al Fine", "tr", "Fine", "Coda", "Bass", "Allegro", "Go", "Do", "Add", "B1",
-                "A.Train", "", " ", "/", "C/", "C/h", "Cmaj7/", "C10", "G(slowly)", "Aeolian", "c", "em", "Dolce", "Ebbing",
-                "Cresc.", "Gb5b", "Csus7sus", "m7", "Hm", "(", "()", "C(", "Cadd", "Cno", "C7alt7alt", "Dance", "Chorus", "End"
+                "1", "3", "12", "D.C.", "D.S. al Fine", "tr", "Fine", "Coda", "Bass", "Allegro", "Go", "Do", "Add",
+                        "B1",
+                "A.Train", "", " ", "/", "C/", "C/h", "Cmaj7/", "C10", "G(slowly)", "Aeolian", "c", "em", "Dolce",
+                        "Ebbing",
+                "Cresc.", "Gb5b", "Csus7sus", "m7", "Hm", "(", "()", "C(", "Cadd", "Cno", "C7alt7alt", "Dance",
+                        "Chorus", "End"
             })
     void leavesOtherTextAlone(String written) {
         assertThat(text.read(written)).as(written).isEmpty();

@@ -23,8 +23,7 @@ class AppArchitectureTest {
     void onlyViewsWindowAndLooksKnowSwing() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages(
-                        "org.mantice.app.view..", "org.mantice.app.window..", "org.mantice.app.look..")
+                .resideOutsideOfPackages("org.mantice.app.view..", "org.mantice.app.window..", "org.mantice.app.look..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("javax.swing..", "com.formdev..")

@@ -22,7 +22,8 @@ public final class OneRulePack {
     private OneRulePack() {}
 
     /** @param cost the body of the rule's cost method, where {@code step} is what it looks at */
-    public static void write(Path jar, Path work, RuleSet set, Class<? extends Step> reach, String cost) throws IOException {
+    public static void write(Path jar, Path work, RuleSet set, Class<? extends Step> reach, String cost)
+            throws IOException {
         Path source = work.resolve("src/stranger/Pack.java");
         Path classes = Files.createDirectories(work.resolve("classes"));
         Files.createDirectories(source.getParent());

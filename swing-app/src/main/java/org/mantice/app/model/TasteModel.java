@@ -69,7 +69,8 @@ public record TasteModel(List<Group> groups) {
             List<Start> starts = new ArrayList<>();
             for (Packs.Pack pack : packs.packs()) {
                 for (Rule<?> rule : pack.provider().rules())
-                    if (rule.info().ruleSet() == set) rows.add(row(state, pack, rule.info().id(), rules, words));
+                    if (rule.info().ruleSet() == set)
+                        rows.add(row(state, pack, rule.info().id(), rules, words));
                 for (Leaning leaning : pack.provider().leanings())
                     if (leaning.ruleSet() == set) starts.add(new Start(leaning, rules.title(leaning)));
             }
@@ -81,7 +82,8 @@ public record TasteModel(List<Group> groups) {
     private static Row row(PlannerState state, Packs.Pack pack, String id, RuleWords rules, Words words) {
         Taste taste = state.setup().player().taste();
         Optional<String> from = pack.isFromJar()
-                ? Optional.of(words.text("taste.pack", pack.provider().id(), pack.provider().version()))
+                ? Optional.of(words.text(
+                        "taste.pack", pack.provider().id(), pack.provider().version()))
                 : Optional.empty();
         return new Row(
                 id,

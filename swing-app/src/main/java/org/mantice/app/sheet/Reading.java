@@ -37,7 +37,8 @@ public sealed interface Reading {
         int start = 0;
         List<PlayedMeasure> played = performance.measures();
         for (int i = 1; i <= played.size(); i++)
-            if (i == played.size() || played.get(i).written() <= played.get(i - 1).written()) {
+            if (i == played.size()
+                    || played.get(i).written() <= played.get(i - 1).written()) {
                 sweeps.add(new Sweep(start, i - 1));
                 start = i;
             }
@@ -68,8 +69,8 @@ public sealed interface Reading {
             if (seen.add(measure.written())) playedAt[measure.written()] = i;
         }
         for (int written = 0; written < playedAt.length; written++)
-            cells.add(new Cell(
-                    written, playedAt[written] < 0 ? OptionalInt.empty() : OptionalInt.of(playedAt[written])));
+            cells.add(
+                    new Cell(written, playedAt[written] < 0 ? OptionalInt.empty() : OptionalInt.of(playedAt[written])));
         return List.copyOf(cells);
     }
 }

@@ -239,10 +239,7 @@ public final class SetupBar extends JPanel {
 
     private void listLeftOut() {
         JOptionPane.showMessageDialog(
-                this,
-                new JScrollPane(leftOutList()),
-                words.text("setup.leftOut.title"),
-                JOptionPane.PLAIN_MESSAGE);
+                this, new JScrollPane(leftOutList()), words.text("setup.leftOut.title"), JOptionPane.PLAIN_MESSAGE);
     }
 
     /** What the tune does not hold as its file has it, one line each. */

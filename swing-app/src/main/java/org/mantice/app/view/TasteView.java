@@ -51,7 +51,8 @@ public final class TasteView extends JPanel {
         list.add(none);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.getVerticalScrollBar().setUnitIncrement(list.getFontMetrics(list.getFont()).getHeight() * 2);
+        scroll.getVerticalScrollBar()
+                .setUnitIncrement(list.getFontMetrics(list.getFont()).getHeight() * 2);
         add(head(actions), BorderLayout.PAGE_START);
         add(scroll);
         getAccessibleContext().setAccessibleName(words.text("taste.title"));

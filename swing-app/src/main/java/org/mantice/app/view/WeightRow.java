@@ -31,11 +31,7 @@ final class WeightRow extends JPanel {
      * @param weigh told of a rule's new weight in per mille
      * @param switched told of a rule that is switched on or off
      */
-    WeightRow(
-            TasteModel.Row row,
-            Words words,
-            ObjIntConsumer<String> weigh,
-            BiConsumer<String, Boolean> switched) {
+    WeightRow(TasteModel.Row row, Words words, ObjIntConsumer<String> weigh, BiConsumer<String, Boolean> switched) {
         super(new BorderLayout());
         this.words = words;
         this.first = row;
@@ -78,9 +74,9 @@ final class WeightRow extends JPanel {
         if (!slider.getValueIsAdjusting()) slider.setValue(Math.min(SLIDER_MOST, percent));
         if ((int) number.getValue() != percent) number.setValue(percent);
         slider.getAccessibleContext().setAccessibleName(words.text("taste.slider", first.title(), percent));
-        String changed = row.perMille() == 0 ? words.text("taste.off") : row.changed() ? words.text("taste.changed") : "";
-        state.setText(
-                changed.isEmpty() ? row.cost() : row.cost().isEmpty() ? changed : changed + " · " + row.cost());
+        String changed =
+                row.perMille() == 0 ? words.text("taste.off") : row.changed() ? words.text("taste.changed") : "";
+        state.setText(changed.isEmpty() ? row.cost() : row.cost().isEmpty() ? changed : changed + " · " + row.cost());
         following = false;
     }
 }

@@ -26,8 +26,7 @@ public final class Words {
 
     /** In the locale's language where there is one, else in English. */
     public static Words of(Locale locale) {
-        return new Words(
-                locale.getLanguage().equals(Locale.GERMAN.getLanguage()) ? Locale.GERMAN : Locale.ENGLISH);
+        return new Words(locale.getLanguage().equals(Locale.GERMAN.getLanguage()) ? Locale.GERMAN : Locale.ENGLISH);
     }
 
     public Locale locale() {
@@ -60,10 +59,12 @@ public final class Words {
     private ResourceBundle bundle(String key) {
         int dot = key.indexOf('.');
         if (dot < 1) throw new IllegalArgumentException("key is " + key + "; allowed: <bundle>.<name>");
-        return bundles.computeIfAbsent(key.substring(0, dot), name -> ResourceBundle.getBundle(
-                "org.mantice.app.words." + name,
-                locale,
-                Words.class.getClassLoader(),
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+        return bundles.computeIfAbsent(
+                key.substring(0, dot),
+                name -> ResourceBundle.getBundle(
+                        "org.mantice.app.words." + name,
+                        locale,
+                        Words.class.getClassLoader(),
+                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
     }
 }

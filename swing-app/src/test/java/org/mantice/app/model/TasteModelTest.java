@@ -28,7 +28,9 @@ class TasteModelTest {
         long rulesThereAre = PACKS.providers().stream()
                 .mapToLong(pack -> pack.rules().size())
                 .sum();
-        assertThat(taste.groups().stream().mapToLong(group -> group.rows().size()).sum())
+        assertThat(taste.groups().stream()
+                        .mapToLong(group -> group.rows().size())
+                        .sum())
                 .isEqualTo(rulesThereAre)
                 .isGreaterThan(40);
         assertThat(taste.groups().stream().flatMap(group -> group.rows().stream()))
@@ -39,8 +41,9 @@ class TasteModelTest {
     void showsWhatTheChosenPlanPays() {
         PlannerModel planner = Planners.opened("the-rusty-gate");
 
-        List<TasteModel.Row> rows =
-                taste(planner).groups().stream().flatMap(group -> group.rows().stream()).toList();
+        List<TasteModel.Row> rows = taste(planner).groups().stream()
+                .flatMap(group -> group.rows().stream())
+                .toList();
 
         assertThat(rows).extracting(TasteModel.Row::cost).anyMatch(cost -> cost.matches("pays [1-9].*"));
         assertThat(rows).noneMatch(TasteModel.Row::changed);

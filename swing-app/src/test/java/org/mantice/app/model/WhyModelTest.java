@@ -28,7 +28,8 @@ class WhyModelTest {
         Offer offer = planner.state().offers().get(0);
         return Site.of(offer.plan(), planner.state().performance().orElseThrow()).stream()
                 .map(Site::spot)
-                .filter(one -> one.strip() == strip && one.measure() > 2 || one.strip() == strip && strip == Strip.REGISTERS)
+                .filter(one ->
+                        one.strip() == strip && one.measure() > 2 || one.strip() == strip && strip == Strip.REGISTERS)
                 .findFirst()
                 .orElseThrow();
     }
@@ -73,17 +74,17 @@ class WhyModelTest {
     @Test
     void takingAChoiceChangesThePlanAndIsListedAsLocked() {
         select(Strip.FINGERS);
-        WhyModel.Row other = why().choices().stream()
-                .filter(row -> !row.own())
-                .findFirst()
-                .orElseThrow();
+        WhyModel.Row other =
+                why().choices().stream().filter(row -> !row.own()).findFirst().orElseThrow();
 
         planner.set(other.choice(), false);
 
         WhyModel after = why();
         assertThat(after.locks()).hasSize(1);
         assertThat(after.heading()).contains("Locked by you.");
-        assertThat(after.choices().stream().filter(WhyModel.Row::own).map(row -> row.choice().decision().value()))
+        assertThat(after.choices().stream()
+                        .filter(WhyModel.Row::own)
+                        .map(row -> row.choice().decision().value()))
                 .containsExactly(other.choice().decision().value());
     }
 

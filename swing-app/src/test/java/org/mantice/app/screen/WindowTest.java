@@ -3,8 +3,8 @@ package org.mantice.app.screen;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.awt.Dimension;
-import java.awt.Robot;
 import java.awt.Rectangle;
+import java.awt.Robot;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.exception.WaitTimedOutError;
 import org.assertj.swing.timing.Condition;
@@ -19,7 +20,6 @@ import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
-import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 
 /** A test that opens real windows and has a robot use them. */
 @Tag("gui")

@@ -73,8 +73,7 @@ abstract class MainJob extends WindowTest {
 
     private void run(WindowStart start) {
         try {
-            AppMain.run(
-                    start, told -> new AppFolder(folder.resolve("settings"), folder.resolve("state"), told));
+            AppMain.run(start, told -> new AppFolder(folder.resolve("settings"), folder.resolve("state"), told));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -99,8 +98,17 @@ abstract class MainJob extends WindowTest {
     }
 
     void tuneIsOpen(String title) {
-        until(title + " is planned", () -> frame.model().state().answer() instanceof Answer.Ready
-                && frame.model().state().tune().orElseThrow().read().tune().title().equals(title));
+        until(
+                title + " is planned",
+                () -> frame.model().state().answer() instanceof Answer.Ready
+                        && frame.model()
+                                .state()
+                                .tune()
+                                .orElseThrow()
+                                .read()
+                                .tune()
+                                .title()
+                                .equals(title));
     }
 
     /** Replaces what stands in a field that has the focus. */
@@ -144,7 +152,15 @@ abstract class MainJob extends WindowTest {
     byte[] fromCommandLine(PlannerState state, String accordion, String tempo) throws IOException {
         Path out = Files.createDirectory(folder.resolve("cli"));
         List<String> call = new ArrayList<>(List.of(
-                "plan", tune().toString(), "--accordion", accordion, "--tempo", tempo, "--alternatives", "4", "--out",
+                "plan",
+                tune().toString(),
+                "--accordion",
+                accordion,
+                "--tempo",
+                tempo,
+                "--alternatives",
+                "4",
+                "--out",
                 out.toString()));
         for (Lock lock : state.setup().locks()) {
             call.add("--lock");

@@ -40,11 +40,15 @@ class MainJobByKeyboardIT extends MainJob {
         press(KeyEvent.VK_E, CTRL_MASK | SHIFT_MASK);
         tabTo("the accordions", focus -> focus instanceof JComboBox<?> && isCalled(focus, "Accordion"));
         press(KeyEvent.VK_UP);
-        until("another accordion is picked", () -> !state().setup().accordion().id().startsWith("full"));
+        until(
+                "another accordion is picked",
+                () -> !state().setup().accordion().id().startsWith("full"));
         tabTo("the tempo", focus -> focus instanceof JTextField && isCalled(focus, "Tempo"));
         type((JTextComponent) focus(), "92");
         press(KeyEvent.VK_ENTER);
-        until("the tempo is set", () -> state().setup().wishes().beatsPerMinute().orElse(0) == 92);
+        until(
+                "the tempo is set",
+                () -> state().setup().wishes().beatsPerMinute().orElse(0) == 92);
         ready("it is planned anew");
 
         press(KeyEvent.VK_F3);
@@ -56,7 +60,8 @@ class MainJobByKeyboardIT extends MainJob {
         until("a finger is selected", () -> onStrip(Strip.FINGERS));
         press(KeyEvent.VK_RIGHT);
         until("a finger is explained", () -> state().insight()
-                .filter(insight -> insight.selection().equals(state().selection().orElseThrow()))
+                .filter(insight ->
+                        insight.selection().equals(state().selection().orElseThrow()))
                 .isPresent());
         press(KeyEvent.VK_7, CTRL_MASK);
         tabTo("the choices", focus -> focus instanceof JTable && isCalled(focus, "What else was possible here"));
@@ -90,7 +95,8 @@ class MainJobByKeyboardIT extends MainJob {
     }
 
     private Component focus() {
-        return GuiActionRunner.execute(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+        return GuiActionRunner.execute(
+                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
     }
 
     private static boolean isCalled(Component component, String name) {
@@ -109,9 +115,11 @@ class MainJobByKeyboardIT extends MainJob {
 
     /** Into the file chooser that is open, by its focus and Enter. */
     private void typeFileName(Path file) {
-        until("a file chooser has the focus", () -> focus() != null
-                && SwingUtilities.getWindowAncestor(focus()) instanceof JDialog
-                && chooserAround(focus()) != null);
+        until(
+                "a file chooser has the focus",
+                () -> focus() != null
+                        && SwingUtilities.getWindowAncestor(focus()) instanceof JDialog
+                        && chooserAround(focus()) != null);
         Window dialog = SwingUtilities.getWindowAncestor(focus());
         tabTo("the file name", focus -> focus instanceof JTextField);
         type((JTextComponent) focus(), file.toString());

@@ -10,16 +10,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JTable;
 import javax.swing.JTabbedPane;
+import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
+import org.assertj.swing.data.TableCell;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.fixture.JComboBoxFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JTabbedPaneFixture;
 import org.assertj.swing.fixture.JTableFixture;
-import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.Test;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.sheet.Strip;
@@ -30,7 +30,11 @@ class MainJobByMouseIT extends MainJob {
     @Test
     void fromOpeningToExport() throws Exception {
         window.menuItemWithPath("File", "Open tune…").click();
-        JFileChooserFinder.findFileChooser().withTimeout(10_000).using(robot).selectFile(tune().toFile()).approve();
+        JFileChooserFinder.findFileChooser()
+                .withTimeout(10_000)
+                .using(robot)
+                .selectFile(tune().toFile())
+                .approve();
         tuneIsOpen("The Rusty Gate");
         new JComboBoxFixture(robot, named(JComboBox.class, "Accordion")).selectItem("Standard, 34 keys, 72 bass");
         until("the accordion is picked", () -> state().setup().accordion().id().contains("34"));
@@ -39,7 +43,9 @@ class MainJobByMouseIT extends MainJob {
         until("the tempo has the focus", tempo::isFocusOwner);
         type(tempo, "92");
         robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
-        until("the tempo is set", () -> state().setup().wishes().beatsPerMinute().orElse(0) == 92);
+        until(
+                "the tempo is set",
+                () -> state().setup().wishes().beatsPerMinute().orElse(0) == 92);
         ready("it is planned anew");
         picture("mouse-1-planned");
 
@@ -85,7 +91,8 @@ class MainJobByMouseIT extends MainJob {
         chooser.approve();
         until("the plan is exported", () -> Files.exists(exported));
         PlannerState chosen = state();
-        assertThat(Files.readAllBytes(exported)).isEqualTo(fromCommandLine(chosen, chosen.setup().accordion().id(), "92"));
+        assertThat(Files.readAllBytes(exported))
+                .isEqualTo(fromCommandLine(chosen, chosen.setup().accordion().id(), "92"));
     }
 
     private void click(Component component) {
