@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -71,7 +72,8 @@ final class Differences {
         });
         return differing.stream()
                 .filter(key -> key.kind() != Decision.Kind.HAND_PLACE || !otherFingers.contains(key.moment()))
-                .map(key -> new Difference(key.kind(), spots.get(key), values.get(key)))
+                .map(key -> new Difference(
+                        key.kind(), Objects.requireNonNull(spots.get(key)), Objects.requireNonNull(values.get(key))))
                 .toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -61,7 +62,8 @@ record PlayedMoment(
         for (int measure : measures) {
             int written = performance.measures().get(measure).written();
             boolean startsPass = performance.passes().stream().anyMatch(pass -> pass.firstMeasure() == measure);
-            for (Map.Entry<MusicalTime, Place> place : places.get(measure).entrySet()) {
+            for (Map.Entry<MusicalTime, Place> place :
+                    Objects.requireNonNull(places.get(measure)).entrySet()) {
                 add(all, measure, new WrittenPlace(written, place.getKey()), place.getValue(), startsPass);
                 startsPass = false;
             }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.mantice.app.model.SheetColumn.Field;
@@ -96,7 +97,7 @@ public final class SheetTableModel {
             case CHORD -> say.chord(moment);
             case LOCKS -> say.locks(moment);
             case DIFFERENCES -> say.differences(moment);
-            default -> textOfPlan(moment, of.field(), plans.get(of.offer()), say);
+            default -> textOfPlan(moment, of.field(), planOf(of), say);
         };
     }
 
@@ -116,12 +117,16 @@ public final class SheetTableModel {
         };
     }
 
+    private PlanAtMoments planOf(SheetColumn column) {
+        return Objects.requireNonNull(plans.get(column.offer()));
+    }
+
     /** What a cell points at; empty in columns that all plans share and where the plan decides nothing. */
     public Optional<Selection> selectionAt(int row, int column) {
         PlayedMoment moment = rows.get(row);
         SheetColumn of = columns.get(column);
         if (!of.field().isOfPlan()) return Optional.empty();
-        PlanAtMoments plan = plans.get(of.offer());
+        PlanAtMoments plan = planOf(of);
         return switch (of.field()) {
             case REGISTER -> Optional.of(new Selection(of.offer(), registerOf(pass(moment))));
             case BELLOWS ->

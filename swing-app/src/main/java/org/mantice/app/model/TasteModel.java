@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.mantice.app.words.MusicWords;
 import org.mantice.app.words.RuleWords;
 import org.mantice.app.words.Words;
-import org.mantice.plan.LayerPlan;
 import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
 import org.mantice.rule.Leaning;
@@ -99,10 +98,9 @@ public record TasteModel(List<Group> groups) {
         Taste taste = state.setup().player().taste();
         return state.chosenOffer()
                 .flatMap(offer -> offer.plan().layers().stream()
-                        .map(LayerPlan::costByRule)
-                        .filter(costs -> costs.containsKey(id))
+                        .flatMap(layer -> Optional.ofNullable(layer.costByRule().get(id)).stream())
                         .findFirst()
-                        .map(costs -> Math.multiplyExact(costs.get(id), (long) taste.perMille(id))))
+                        .map(cost -> Math.multiplyExact(cost, (long) taste.perMille(id))))
                 .map(cost -> words.text("taste.pays", new MusicWords(words).cost(cost)))
                 .orElse("");
     }

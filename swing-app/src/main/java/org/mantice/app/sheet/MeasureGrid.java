@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.mantice.tune.MusicalTime;
@@ -48,12 +49,16 @@ public record MeasureGrid(double width, List<Line> lines) {
             if (exact != null) return exact;
             SortedMap<MusicalTime, Double> before = positions.headMap(offset);
             SortedMap<MusicalTime, Double> after = positions.tailMap(offset);
-            if (before.isEmpty()) return after.isEmpty() ? x : after.get(after.firstKey());
+            if (before.isEmpty()) return after.isEmpty() ? x : first(after);
             if (after.isEmpty()) return right();
             double from = inWholes(before.lastKey());
             double to = inWholes(after.firstKey());
             double share = (inWholes(offset) - from) / (to - from);
-            return before.get(before.lastKey()) * (1 - share) + after.get(after.firstKey()) * share;
+            return Objects.requireNonNull(before.get(before.lastKey())) * (1 - share) + first(after) * share;
+        }
+
+        private static double first(SortedMap<MusicalTime, Double> positions) {
+            return Objects.requireNonNull(positions.get(positions.firstKey()));
         }
 
         private static double inWholes(MusicalTime time) {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.mantice.instrument.RegisterSign;
 
@@ -64,12 +65,12 @@ final class SheetFonts {
     }
 
     static Outline glyph(Glyph glyph) {
-        return GLYPHS.get(glyph);
+        return Objects.requireNonNull(GLYPHS.get(glyph));
     }
 
     /** The standard's sign of a treble register. */
     static Outline register(RegisterSign sign) {
-        return REGISTERS.get(sign);
+        return Objects.requireNonNull(REGISTERS.get(sign));
     }
 
     /** @param size of the em, in staff spaces */

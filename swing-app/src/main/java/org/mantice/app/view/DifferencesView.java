@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -142,7 +143,7 @@ public final class DifferencesView extends JPanel {
             filterBar.revalidate();
         }
         for (DifferencesModel.KindCount kind : shown.kinds()) {
-            JCheckBox filter = filters.get(kind.kind());
+            JCheckBox filter = Objects.requireNonNull(filters.get(kind.kind()));
             filter.setText(kind.name());
             filter.setSelected(kind.shown());
             filter.getAccessibleContext().setAccessibleName(words.text("differences.filter.kind", kind.name()));

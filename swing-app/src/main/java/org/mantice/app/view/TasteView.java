@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -142,7 +143,7 @@ public final class TasteView extends JPanel {
             boolean some = false;
             for (TasteModel.Row row : shown.groups().get(i).rows()) {
                 boolean found = row.matches(find.getText());
-                rows.get(row.ruleId()).setVisible(found);
+                weightOf(row).setVisible(found);
                 some |= found;
             }
             groups.get(i).setVisible(some);
@@ -152,10 +153,14 @@ public final class TasteView extends JPanel {
         list.revalidate();
     }
 
+    private WeightRow weightOf(TasteModel.Row row) {
+        return Objects.requireNonNull(rows.get(row.ruleId()));
+    }
+
     private void show(PlannerState state) {
         TasteModel taste = TasteModel.of(state, model.packs(), rules, words);
         shown = taste;
         for (TasteModel.Group group : taste.groups())
-            for (TasteModel.Row row : group.rows()) rows.get(row.ruleId()).show(row);
+            for (TasteModel.Row row : group.rows()) weightOf(row).show(row);
     }
 }

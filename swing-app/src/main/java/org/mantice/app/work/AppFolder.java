@@ -9,6 +9,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -104,7 +105,7 @@ public final class AppFolder {
      * @return whether it is written; the first time that it is not, the player is told
      */
     boolean write(Path file, byte[] content) {
-        makeFolder(file.getParent());
+        makeFolder(Objects.requireNonNull(file.getParent()));
         try {
             AtomicFile.write(file, content);
             return true;

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.UnaryOperator;
@@ -53,7 +54,7 @@ public final class RememberedFile {
      */
     public synchronized Remembered change(UnaryOperator<Remembered> change) {
         synchronized (IN_THIS_PROCESS) {
-            AppFolder.makeFolder(file.getParent());
+            AppFolder.makeFolder(Objects.requireNonNull(file.getParent()));
             Optional<FileChannel> held = held(file.resolveSibling(file.getFileName() + ".lock"));
             try {
                 return changed(change);

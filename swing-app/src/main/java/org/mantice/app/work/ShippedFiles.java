@@ -10,6 +10,7 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -29,8 +30,7 @@ final class ShippedFiles {
             URI place = known.toURI();
             if (!place.getScheme().equals("jar"))
                 return readAll(
-                        Path.of(place)
-                                .getParent()
+                        Objects.requireNonNull(Path.of(place).getParent())
                                 .resolveSibling(Path.of(folder).getFileName()),
                         read);
             String jar = place.getRawSchemeSpecificPart();
