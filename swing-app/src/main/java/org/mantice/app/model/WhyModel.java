@@ -20,8 +20,7 @@ import org.mantice.tune.Tune;
  * @param note what is to be said of the choices, or instead of them; may be empty
  * @param locks all that the player has locked
  */
-public record WhyModel(
-        String heading, Optional<CostTree> costs, List<Row> choices, String note, List<LockRow> locks) {
+public record WhyModel(String heading, Optional<CostTree> costs, List<Row> choices, String note, List<LockRow> locks) {
     /**
      * Something that was possible.
      *
@@ -52,8 +51,8 @@ public record WhyModel(
         List<LockRow> locks = locks(state, words);
         if (state.performance().isEmpty() || state.selection().isEmpty())
             return new WhyModel(unasked(state, words), Optional.empty(), List.of(), "", locks);
-        WhyPlace place = new WhyPlace(
-                state, state.performance().get(), state.selection().get(), words, new MusicWords(words));
+        WhyPlace place =
+                new WhyPlace(state, state.performance().get(), state.selection().get(), words, new MusicWords(words));
         List<Row> rows = place.rows();
         return new WhyModel(place.heading(), place.costs(rules), rows, place.note(rows), locks);
     }
@@ -72,8 +71,8 @@ public record WhyModel(
         Tune tune = state.tune().get().read().tune();
         MusicWords music = new MusicWords(words);
         return state.setup().locks().stream()
-                .map(lock -> new LockRow(
-                        lock, music.lock(lock, tune, state.setup().accordion())))
+                .map(lock ->
+                        new LockRow(lock, music.lock(lock, tune, state.setup().accordion())))
                 .toList();
     }
 

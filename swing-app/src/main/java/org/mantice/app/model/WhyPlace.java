@@ -95,10 +95,8 @@ record WhyPlace(PlannerState state, Performance performance, Selection selection
             case TURN -> choice.value().equals(Locks.NO_TURN) == here.isEmpty();
             case REGISTER ->
                 !here.isEmpty()
-                        && Locks.of(choice, false).stream()
-                                .allMatch(lock -> here.stream()
-                                        .anyMatch(decision ->
-                                                Locks.of(decision, false).contains(lock)));
+                        && Locks.of(choice, false).stream().allMatch(lock -> here.stream()
+                                .anyMatch(decision -> Locks.of(decision, false).contains(lock)));
             default -> here.stream().anyMatch(decision -> decision.value().equals(choice.value()));
         };
     }

@@ -69,7 +69,9 @@ final class CostTreeView extends JTree {
                 : "";
     }
 
+    /** Null where there is nothing to say, as Swing wants it. */
     @Override
+    @SuppressWarnings("NullAway")
     public String getToolTipText(MouseEvent event) {
         TreePath path = getPathForLocation(event.getX(), event.getY());
         if (path == null || !(path.getLastPathComponent() instanceof DefaultMutableTreeNode node)) return null;

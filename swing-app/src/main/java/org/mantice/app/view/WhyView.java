@@ -40,6 +40,7 @@ public final class WhyView extends JPanel {
     private final JLabel copied = new JLabel();
     /** Where the divider was when nothing was selected; 0 or less for nowhere yet. */
     private int divided;
+
     private transient Optional<Offer> explained = Optional.empty();
     private transient Optional<WhyModel> shown = Optional.empty();
     private transient Optional<CostTree> tree = Optional.empty();

@@ -193,8 +193,7 @@ public final class MusicWords {
         if (lock instanceof Lock.Register register) what = register(register.switchId(), accordion);
         else if (lock instanceof Lock.Octave octave) what = octave(octave.octave());
         else {
-            String english =
-                    lock.words(place -> Places.words(tune, place)).replaceAll(" in pass \\d+$", "");
+            String english = lock.words(place -> Places.words(tune, place)).replaceAll(" in pass \\d+$", "");
             what = engine.lock(english).orElse(english);
         }
         return lock.pass().isEmpty()
