@@ -19,6 +19,7 @@ import org.mantice.app.model.Wishes;
 import org.mantice.fault.Cause;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AccordionFile;
+import org.mantice.file.LockJson;
 import org.mantice.file.PlanFile;
 import org.mantice.file.PlayerFile;
 import org.mantice.tune.Loudness;
