@@ -11,7 +11,8 @@ import org.mantice.reading.TuneReadException.Reason;
 
 /**
  * Chooses the part that holds the melody. Where none is asked for, of the parts with pitched notes: the only one; else
- * the first in a treble clef that carries chord symbols; else the first in a treble clef; else the first. A treble clef
+ * the first in a treble clef that carries chord symbols, unless the format writes the melody first; else the
+ * first in a treble clef; else the first. A treble clef
  * is any sign but F, percussion and TAB at the beginning of the staff.
  */
 final class MelodyChooser {
@@ -29,8 +30,8 @@ final class MelodyChooser {
         if (sounding.isEmpty()) throw TuneReadException.of(Reason.NO_NOTES, place);
         if (options.part().isPresent()) return choice(askedFor(options.part().get(), sounding), Rule.ASKED_FOR);
         if (sounding.size() == 1) return choice(sounding.get(0), Rule.ONLY_PART);
-        Optional<ScorePart> first =
-                first(sounding, part -> isTreble(part) && part.info().chordSymbols() > 0);
+        Optional<ScorePart> first = first(
+                sounding, part -> !score.melodyFirst() && isTreble(part) && part.info().chordSymbols() > 0);
         if (first.isPresent()) return choice(first.get(), Rule.CARRIES_CHORDS);
         first = first(sounding, MelodyChooser::isTreble);
         return first.map(part -> choice(part, Rule.TREBLE)).orElseGet(() -> choice(sounding.get(0), Rule.FIRST));

@@ -7,11 +7,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.mantice.fault.TextPlace;
 
 /** Gathers findings by kind, counted, with their measures. */
 final class ReadReport {
     private static final class Tally {
         private final Set<String> measures = new LinkedHashSet<>();
+        private final List<TextPlace> lines = new ArrayList<>();
         private int count;
     }
 
@@ -31,6 +33,12 @@ final class ReadReport {
         tally.measures.add(measure);
     }
 
+    void addAt(TextPlace place, Finding finding) {
+        Tally tally = tally(finding);
+        tally.count++;
+        if (tally.lines.size() < Skipped.MOST_LINES) tally.lines.add(place);
+    }
+
     void addAllAt(String measure, List<Finding> findings) {
         findings.forEach(finding -> addAt(measure, finding));
     }
@@ -42,7 +50,7 @@ final class ReadReport {
     List<Skipped> skipped() {
         List<Skipped> list = new ArrayList<>();
         tallies.forEach((finding, tally) ->
-                list.add(new Skipped(finding.what(), finding.args(), List.copyOf(tally.measures), tally.count)));
+                list.add(new Skipped(finding.what(), finding.args(), List.copyOf(tally.measures), tally.lines, tally.count)));
         list.sort(Comparator.comparing(Skipped::what));
         return list;
     }

@@ -35,6 +35,12 @@ record ScoreBarline(
                 newOnset, other, style, repeat, times, afterJump, ending, segno, coda, fermata, findings);
     }
 
+    /** The same without its repeat and ending. */
+    ScoreBarline withoutOrder() {
+        return new ScoreBarline(
+                onset, location, style, "", "", afterJump, Optional.empty(), segno, coda, fermata, findings);
+    }
+
     /**
      * The start or end of a numbered ending.
      *

@@ -82,6 +82,11 @@ final class ScoreHeader {
                             places.add(words.text());
                     });
         places.addAll(styles);
+        return danceIn(places);
+    }
+
+    /** The first dance that one of the texts names. */
+    static Optional<String> danceIn(List<String> places) {
         for (String text : places) {
             Matcher matcher = DANCE.matcher(text);
             if (matcher.find())

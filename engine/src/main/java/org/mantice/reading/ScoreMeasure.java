@@ -38,4 +38,11 @@ record ScoreMeasure(
                 index, number, implicit, key, meter, end, List.of(), List.of(), List.of(), List.of(), clefs, 0,
                 List.of());
     }
+
+    /** The same measure at another place, with other barlines. */
+    ScoreMeasure at(int otherIndex, List<ScoreBarline> otherBarlines) {
+        return new ScoreMeasure(
+                otherIndex, number, implicit, key, meter, end, notes, chords, signs, otherBarlines, clefs, repeated,
+                findings);
+    }
 }

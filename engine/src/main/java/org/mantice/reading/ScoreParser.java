@@ -34,7 +34,8 @@ final class ScoreParser {
         if (measures == 0) throw TuneReadException.of(Reason.NO_MEASURES, place);
         List<ScorePart> read = new ArrayList<>();
         parts.forEach((id, part) -> read.add(part.finish(names.getOrDefault(id, ""))));
-        return new Score(header.title(), header.dance(read), new MeasureSplitter(read).split(), header.isVerbatim());
+        return new Score(
+                header.title(), header.dance(read), new MeasureSplitter(read).split(), header.isVerbatim(), false);
     }
 
     private void readBlocks(XmlScan scan, String outer, String inner) {

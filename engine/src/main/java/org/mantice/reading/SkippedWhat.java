@@ -31,6 +31,13 @@ public enum SkippedWhat {
     REPEAT(Kind.LEFT_OUT, "repeat {0}"),
     ENDING(Kind.LEFT_OUT, "ending {0}"),
     JUMP(Kind.LEFT_OUT, "{0}"),
+    CHORD_ALTERNATE(Kind.LEFT_OUT, "chord symbol {0} for a later time through"),
+    SYLLABLE(Kind.LEFT_OUT, "syllables without a note"),
+    WORDS_BELOW(Kind.LEFT_OUT, "words printed below the tune"),
+    INSTRUCTION(Kind.LEFT_OUT, "instruction \"{0}\""),
+    TRANSPOSING_MACRO(Kind.LEFT_OUT, "macro {0}, which transposes"),
+    RESERVED_SIGN(Kind.LEFT_OUT, "{0}, a sign that is kept for later versions"),
+    PART_OF_ORDER(Kind.LEFT_OUT, "part {0} in the order of parts, which is written nowhere"),
 
     ARCHIVE(Kind.CHANGED, "archive: {0}"),
     ENCODING(Kind.CHANGED, "encoding: the text is not the {0} it claims to be, read as {1}"),
@@ -55,18 +62,34 @@ public enum SkippedWhat {
     REPEAT_CHANGED(Kind.CHANGED, "repeat {0}"),
     ENDING_CHANGED(Kind.CHANGED, "ending {0}"),
     TEMPO_READ(Kind.CHANGED, "tempo mark \"{0}\" read as {1}"),
+    CHORD_OPTIONAL(Kind.CHANGED, "chord symbol {0} in brackets counts as written"),
+    KEY_SHOWN(Kind.CHANGED, "key signature {0} shown as {1}; every note sounds as written"),
+    PARTS_WRITTEN_OUT(Kind.CHANGED, "parts written out in the order {0}"),
 
     NO_DIVISIONS(Kind.ASSUMED, "one division a quarter note"),
     NO_METER(Kind.ASSUMED, "meter {0}, from the length of most measures"),
     CHORDS_OF_PART(Kind.ASSUMED, "the chord symbols of part {0} belong to the melody"),
     SIGNS_OF_PART(Kind.ASSUMED, "{0} of part {1} belong to the melody"),
-    TOP_STAFF_EMPTY(Kind.ASSUMED, "staff {0} holds the melody, because no staff above has notes");
+    TOP_STAFF_EMPTY(Kind.ASSUMED, "staff {0} holds the melody, because no staff above has notes"),
+    FIRST_OF_BOOK(Kind.ASSUMED, "the first of {0} tunes in the file is meant"),
+
+    STRAY_SIGN(Kind.FORGIVEN, "{0} means nothing here"),
+    UNCLOSED(Kind.FORGIVEN, "{0} without its end"),
+    OLD_SPELLING(Kind.FORGIVEN, "{0}, a spelling of older versions"),
+    BAD_LENGTH(Kind.FORGIVEN, "note length {0} read as 1"),
+    LOOSE_ENDING(Kind.FORGIVEN, "number {0} of an ending apart from its bar line"),
+    EMPTY_LINE(Kind.FORGIVEN, "empty line inside the tune"),
+    HEAD_FIELD(Kind.FORGIVEN, "{0} missing in the head of the tune"),
+    BAD_FIELD(Kind.FORGIVEN, "{0} cannot be read"),
+    BROKEN_RHYTHM(Kind.FORGIVEN, "{0} without a note on both sides"),
+    SHORT_TUPLET(Kind.FORGIVEN, "tuplet of {0} that the measure ends too early");
 
     /** What became of it. */
     public enum Kind {
         LEFT_OUT("left out"),
         CHANGED("changed"),
-        ASSUMED("assumed");
+        ASSUMED("assumed"),
+        FORGIVEN("forgiven");
 
         private final String label;
 

@@ -1,5 +1,8 @@
 package org.mantice.reading;
 
+import java.util.List;
+import java.util.OptionalInt;
+
 /** One kind of file. */
 interface TuneFormat {
     /** Whether the bytes look like this format; reads only their beginning. */
@@ -7,4 +10,10 @@ interface TuneFormat {
 
     /** Reads them. @throws TuneReadException if that is not possible */
     ReadTune read(TuneSource source, ReadOptions options);
+
+    /** The tunes in them; one, read whole for its title, where the format holds no more. */
+    default List<TuneEntry> list(TuneSource source) {
+        return List.of(new TuneEntry(
+                1, "", read(source, ReadOptions.DEFAULT).tune().title(), OptionalInt.empty()));
+    }
 }

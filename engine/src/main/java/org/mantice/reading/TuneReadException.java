@@ -11,10 +11,10 @@ public final class TuneReadException extends ManticeException {
     public enum Reason {
         NOT_FOUND("no such file"),
         UNREADABLE("cannot be read: {0}"),
-        EMPTY("the file is empty; allowed: MusicXML (.musicxml, .xml, .mxl)"),
+        EMPTY("the file is empty; allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)"),
         TOO_LARGE("the file has {0} bytes; allowed: at most {1}"),
-        BINARY("the file is neither text nor an archive of MusicXML; allowed: MusicXML (.musicxml, .xml, .mxl)"),
-        OTHER_FORMAT("the file looks like {0}; allowed: MusicXML (.musicxml, .xml, .mxl)"),
+        BINARY("the file is neither text nor an archive of MusicXML; allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)"),
+        OTHER_FORMAT("the file looks like {0}; allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)"),
         BAD_ENCODING("the text is not valid {0}; allowed: UTF-8, UTF-16 or the encoding that its first line declares"),
         TRUNCATED("the file ends in the middle of the score; allowed: a complete MusicXML file"),
         NOT_WELL_FORMED("the XML is damaged ({0}); allowed: well-formed XML"),
@@ -34,6 +34,9 @@ public final class TuneReadException extends ManticeException {
         TOO_MANY_MEASURES("the score has more than {0} measures; allowed: at most {0}"),
         TOO_MANY_NOTES("the score has more than {0} notes; allowed: at most {0}"),
         TOO_MANY_REPEATS("a passage is to be played {0} times; allowed: at most {1}"),
+        NO_TUNES("the file has no tune; allowed: tunes that begin with X: and hold a key"),
+        NO_SUCH_TUNE("there is no tune \"{0}\"; allowed: {1}"),
+        NOT_STRICT("{0}; allowed in strict reading: ABC 2.1 as it is written down"),
         TIME_TOO_FINE("note lengths here cannot be counted exactly; allowed: divisions up to a million a quarter note");
 
         private final String template;

@@ -20,7 +20,7 @@ import org.mantice.reading.TuneReadException.Reason;
  * Nothing is ever fetched from elsewhere. Stateless.
  */
 public final class TuneReader {
-    private final List<TuneFormat> formats = List.of(new MusicXmlFormat());
+    private final List<TuneFormat> formats = List.of(new MusicXmlFormat(), new AbcFormat());
 
     public ReadTune read(Path file) {
         return read(file, ReadOptions.DEFAULT);
@@ -48,13 +48,27 @@ public final class TuneReader {
 
     /** @param name how messages call the file */
     public ReadTune read(String name, byte[] bytes, ReadOptions options) {
+        TuneSource source = source(name, bytes);
+        return format(source).read(source, options);
+    }
+
+    /** The tunes of a file, in its order; one or more. */
+    public List<TuneEntry> list(String name, byte[] bytes) {
+        TuneSource source = source(name, bytes);
+        return format(source).list(source);
+    }
+
+    private static TuneSource source(String name, byte[] bytes) {
         FilePlace place = FilePlace.of(name);
         if (bytes.length == 0) throw TuneReadException.of(Reason.EMPTY, place);
         if (bytes.length > ReadLimits.FILE_BYTES)
             throw TuneReadException.of(
                     Reason.TOO_LARGE, place, "more than " + ReadLimits.FILE_BYTES, ReadLimits.FILE_BYTES);
-        TuneSource source = new TuneSource(place, bytes, sha256(bytes));
-        for (TuneFormat format : formats) if (format.claims(bytes)) return format.read(source, options);
+        return new TuneSource(place, bytes, sha256(bytes));
+    }
+
+    private TuneFormat format(TuneSource source) {
+        for (TuneFormat format : formats) if (format.claims(source.bytes())) return format;
         throw refuse(source);
     }
 
@@ -69,8 +83,6 @@ public final class TuneReader {
         if (start.isBlank()) return TuneReadException.of(Reason.EMPTY, source.place());
         if (start.chars().anyMatch(c -> c < 32 && c != '\t' && c != '\n' && c != '\r' && c != '\f'))
             return TuneReadException.of(Reason.BINARY, source.place());
-        if (start.matches("(?s)(.*\\R)?X:\\s*\\d.*"))
-            return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "ABC");
         return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "plain text");
     }
 

@@ -3,6 +3,7 @@ package org.mantice.app.words;
 import java.util.ArrayList;
 import java.util.List;
 import org.mantice.fault.FilePlace;
+import org.mantice.fault.TextPlace;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.FileWriteException;
 import org.mantice.file.JsonFileException;
@@ -68,6 +69,8 @@ final class ProblemWords {
         place.measure().ifPresent(number -> parts.add(words.text("problems.measure", number)));
         if (place.line().isPresent())
             parts.add(words.text("problems.line", String.valueOf(place.line().getAsInt())));
+        if (place.column().isPresent())
+            parts.add(words.text("problems.column", String.valueOf(place.column().getAsInt())));
         return String.join(", ", parts);
     }
 
@@ -94,9 +97,19 @@ final class ProblemWords {
         List<String> notes = new ArrayList<>();
         if (skipped.count() > 1) notes.add(words.text("problems.times", skipped.count()));
         if (!skipped.measures().isEmpty()) notes.add(measures(skipped.measures()));
+        if (!skipped.lines().isEmpty()) notes.add(lines(skipped.lines(), skipped.count()));
         return notes.isEmpty()
                 ? words.text("problems.skipped", kind, what)
                 : words.text("problems.skipped-with", kind, what, String.join("; ", notes));
+    }
+
+    private String lines(List<TextPlace> places, int count) {
+        List<String> shown = places.stream()
+                .limit(MOST_MEASURES)
+                .map(place -> words.text("problems.at", String.valueOf(place.line()), String.valueOf(place.column())))
+                .toList();
+        String list = String.join("; ", shown);
+        return count > shown.size() ? words.text("problems.more", list, count - shown.size()) : list;
     }
 
     private String measures(List<String> numbers) {
