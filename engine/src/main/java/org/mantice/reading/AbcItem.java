@@ -121,6 +121,7 @@ final class AbcItem {
                 fermata,
                 List.copyOf(lyrics),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                false);
     }
 }

@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
 /** Plans tunes, several at once on all cores; one bad file never stops the rest. */
 @Command(name = "plan", mixinStandardHelpOptions = true, description = "Plans tunes and compares the best plans.")
 final class PlanCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "TUNE|FOLDER", arity = "1..*", description = "MusicXML files, or folders of them")
+    @Parameters(paramLabel = "TUNE|FOLDER", arity = "1..*", description = "MusicXML or ABC files, or folders of them")
     private List<Path> given = new ArrayList<>();
 
     @Mixin

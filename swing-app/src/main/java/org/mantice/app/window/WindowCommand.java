@@ -22,7 +22,7 @@ public final class WindowCommand implements Callable<Integer> {
     private static final int DONE = 0;
     private static final int WRONG_CALL = 2;
 
-    @Parameters(arity = "0..1", paramLabel = "TUNE|PLAN", description = "a MusicXML file or a *.plan.json")
+    @Parameters(arity = "0..1", paramLabel = "TUNE|PLAN", description = "a MusicXML or ABC file or a *.plan.json")
     private Path file;
 
     @Option(names = "--accordion", paramLabel = "PRESET|FILE", description = "the accordion; else the one of last time")

@@ -106,7 +106,7 @@ final class ProblemWords {
     private String lines(List<TextPlace> places, int count) {
         List<String> shown = places.stream()
                 .limit(MOST_MEASURES)
-                .map(place -> words.text("problems.at", String.valueOf(place.line()), String.valueOf(place.column())))
+                .map(place -> words.text("problems.spot", String.valueOf(place.line()), String.valueOf(place.column())))
                 .toList();
         String list = String.join("; ", shown);
         return count > shown.size() ? words.text("problems.more", list, count - shown.size()) : list;

@@ -150,7 +150,7 @@ class TuneOpeningTest {
         "a.musicxml, '', EMPTY",
         "a.musicxml, '<score-partwise>', TRUNCATED",
         "a.musicxml, '\0\0\0\1', BINARY",
-        "a.musicxml, 'X: 1', OTHER_FORMAT",
+        "a.musicxml, 'X: 1', NO_MEASURES",
         "a.plan.json, '', EMPTY",
         "a.plan.json, '   ', EMPTY",
         "a.plan.json, '\0\0', NOT_JSON",
