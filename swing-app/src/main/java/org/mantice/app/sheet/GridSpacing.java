@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.mantice.tune.MusicalTime;
 
 /**
@@ -26,24 +27,27 @@ final class GridSpacing {
     private final double width;
     private final List<MeasureSprings> springs = new ArrayList<>();
 
-    private GridSpacing(SheetMeasures measures, double width) {
+    private GridSpacing(SheetMeasures measures, double width, Function<Cell, PressRoom> presses) {
         this.measures = measures;
         this.width = width;
         for (int i = 0; i < measures.count(); i++)
-            springs.add(new MeasureSprings(measures.staff(i), measures.closing(i), measures.hasLeftHand()));
+            springs.add(new MeasureSprings(
+                    measures.staff(i), measures.closing(i), measures.hasLeftHand(), presses.apply(measures.cell(i))));
+    }
+
+    /** With no regard to what stands on the strips. */
+    static MeasureGrid of(SheetContent content, double width) {
+        return of(content, width, cell -> PressRoom.NONE);
     }
 
     /**
      * @param width of the sheet in staff spaces
+     * @param presses what the buttons need in each cell
      * @throws IllegalArgumentException if the width is not above 0
      */
-    static MeasureGrid of(SheetContent content, double width) {
-        return of(new SheetMeasures(content), width);
-    }
-
-    static MeasureGrid of(SheetMeasures measures, double width) {
+    static MeasureGrid of(SheetContent content, double width, Function<Cell, PressRoom> presses) {
         if (!(width > 0)) throw new IllegalArgumentException("width is " + width + "; allowed: above 0");
-        return new GridSpacing(measures, width).grid();
+        return new GridSpacing(new SheetMeasures(content), width, presses).grid();
     }
 
     private MeasureGrid grid() {

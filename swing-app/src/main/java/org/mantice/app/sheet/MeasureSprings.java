@@ -47,15 +47,18 @@ final class MeasureSprings {
     /**
      * @param closing width of the right barline
      * @param leftHand whether buttons are named at the beats
+     * @param presses what the buttons need
      */
-    MeasureSprings(StaffMeasure staff, double closing, boolean leftHand) {
+    MeasureSprings(StaffMeasure staff, double closing, boolean leftHand, PressRoom presses) {
         this.staff = staff;
         this.measure = staff.measure();
-        this.moments = new ArrayList<>(momentsOf(staff));
+        this.moments = new ArrayList<>(momentsOf(staff, presses));
         this.least = new double[moments.size() - 1];
         this.wish = new double[moments.size() - 1];
         wish();
-        hold(rods(closing, leftHand));
+        List<Rod> rods = rods(closing, leftHand);
+        pressRods(rods, presses);
+        hold(rods);
     }
 
     /** From 0 to the measure's end. */
@@ -80,13 +83,14 @@ final class MeasureSprings {
         return wish.length;
     }
 
-    private static NavigableSet<MusicalTime> momentsOf(StaffMeasure staff) {
+    private static NavigableSet<MusicalTime> momentsOf(StaffMeasure staff, PressRoom presses) {
         Measure measure = staff.measure();
         NavigableSet<MusicalTime> moments = new TreeSet<>();
         staff.events().forEach(event -> moments.add(event.offset()));
         measure.chords().forEach(chord -> moments.add(chord.offset()));
         measure.bass().forEach(event -> moments.add(event.offset()));
         moments.addAll(beatsOf(measure));
+        presses.gaps().forEach(gap -> moments.add(gap.from()));
         moments.add(MusicalTime.ZERO);
         moments.add(measure.length());
         return moments.subSet(MusicalTime.ZERO, true, measure.length(), true);
@@ -165,6 +169,15 @@ final class MeasureSprings {
         List<MusicalTime> beats = beatsOf(measure);
         for (int i = 0; i + 1 < beats.size(); i++)
             rods.add(new Rod(indexOf(beats.get(i)), indexOf(beats.get(i + 1)), Engraving.BUTTON_PITCH));
+    }
+
+    private void pressRods(List<Rod> rods, PressRoom presses) {
+        start = Math.max(start, presses.start());
+        for (PressRoom.Gap gap : presses.gaps()) {
+            int from = indexOf(gap.from());
+            int to = indexOf(gap.to());
+            if (from >= 0 && to > from) rods.add(new Rod(from, to, gap.length()));
+        }
     }
 
     private void lyricRods(List<Rod> rods, int end) {

@@ -18,21 +18,30 @@ final class PressLetters {
     private static final double BAR_GAP = 0.2;
     private static final double MOST_SHIFT = 1;
     private static final String AS_BEFORE = "·";
+    private static final String NO_ROOM = "…";
 
     /** How much is shown, from most to least. */
     enum Detail {
-        WITH_FINGERS(LARGE),
-        LETTERS(LARGE),
-        SMALL_LETTERS(SMALL),
+        WITH_FINGERS(LARGE, true),
+        /** A press like the one before in its measure has no fingers. */
+        FINGERS_ONCE(LARGE, true),
+        SMALL_FINGERS_ONCE(SMALL, true),
         /** A press like the one before in its measure is a dot. */
-        CHANGES(SMALL),
-        /** Only the first press of a measure has letters. */
-        FIRST(SMALL);
+        CHANGES_WITH_FINGERS(SMALL, true),
+        CHANGES(SMALL, false),
+        /** The first press of a measure has letters; another than the one before has three dots. */
+        FIRST(SMALL, false);
 
         private final Lettering lettering;
+        private final boolean fingers;
 
-        Detail(Lettering lettering) {
+        Detail(Lettering lettering, boolean fingers) {
             this.lettering = lettering;
+            this.fingers = fingers;
+        }
+
+        private boolean dots() {
+            return compareTo(CHANGES_WITH_FINGERS) >= 0;
         }
     }
 
@@ -58,6 +67,10 @@ final class PressLetters {
             return over <= 0 || over > MOST_SHIFT
                     ? this
                     : new Entry(lane, x - over, letters, lettering, finger, underlined);
+        }
+
+        Entry as(String sign) {
+            return new Entry(lane, x, sign, LARGE, "", false);
         }
 
         /** @param y the middle of its lane */
@@ -92,16 +105,19 @@ final class PressLetters {
     static List<Entry> of(List<ButtonStrip.Press> measure, Detail detail, MusicWords music) {
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < measure.size(); i++) {
-            LeftHandPlan.Event event = measure.get(i).event();
-            boolean same =
-                    i > 0 && event.buttons().equals(measure.get(i - 1).event().buttons());
-            boolean dot = detail == Detail.CHANGES && same || detail == Detail.FIRST && i > 0;
-            boolean fingers = detail == Detail.WITH_FINGERS;
+            boolean repeated = i > 0
+                    && isAlike(measure.get(i).event(), measure.get(i - 1).event());
+            boolean fingers = detail.fingers && (!repeated || detail == Detail.WITH_FINGERS);
             List<Entry> full = of(measure.get(i), detail.lettering, fingers, music);
-            if (dot) entries.add(new Entry(full.get(0).lane(), measure.get(i).x(), AS_BEFORE, LARGE, "", false));
+            if (repeated && detail.dots()) entries.add(full.get(0).as(AS_BEFORE));
+            else if (i > 0 && detail == Detail.FIRST) entries.add(full.get(0).as(NO_ROOM));
             else entries.addAll(full);
         }
         return entries;
+    }
+
+    private static boolean isAlike(LeftHandPlan.Event one, LeftHandPlan.Event other) {
+        return one.buttons().equals(other.buttons()) && one.fingers().equals(other.fingers());
     }
 
     private static List<Entry> of(ButtonStrip.Press press, Lettering lettering, boolean fingers, MusicWords music) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.mantice.app.words.Words;
+import org.mantice.tune.MusicalTime;
 
 /** Where everything on a sheet lies, in staff spaces. Immutable once made. */
 final class SheetLayout {
@@ -54,11 +55,11 @@ final class SheetLayout {
     SheetLayout(SheetContent content, Words words, double width) {
         this.content = content;
         this.words = SheetWords.of(words);
-        this.grid = GridSpacing.of(content, width);
-        this.staff = new StaffPainter(content, grid, words);
         List<PlayedPlan> plans = content.bands().stream()
                 .map(band -> new PlayedPlan(content.performance(), band))
                 .toList();
+        this.grid = GridSpacing.of(content, width, cell -> presses(cell, plans));
+        this.staff = new StaffPainter(content, grid, words);
         for (int band = 0; band < plans.size(); band++) places.add(new ArrayList<>());
         List<Optional<Integer>> passes = passesEntered(plans);
         for (int line = 0; line < grid.lines().size(); line++) lines.add(line(line, plans, passes));
@@ -68,6 +69,13 @@ final class SheetLayout {
                             .thenComparing(placed -> placed.place().offset())
                             .thenComparing(placed -> placed.place().spot().strip())
                             .thenComparingInt(placed -> -placed.place().spot().part()));
+    }
+
+    private PressRoom presses(Cell cell, List<PlayedPlan> plans) {
+        if (cell.played().isEmpty() || !content.strips().contains(Strip.BUTTONS)) return PressRoom.NONE;
+        MusicalTime end =
+                content.performance().tune().measure(cell.written()).length();
+        return PressRoom.of(plans, cell.played().getAsInt(), end, words.music());
     }
 
     /** For each cell the pass that the play shown enters there. */

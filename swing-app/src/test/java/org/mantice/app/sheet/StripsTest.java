@@ -215,6 +215,31 @@ class StripsTest {
                 .isEqualTo(letters);
     }
 
+    @ParameterizedTest
+    @MethodSource("tunes")
+    void everyButtonAndEveryNewFingerOfTheBassesHasRoom(String tune) {
+        SheetContent content = PlannedSheets.of(tune, 3, new Reading.AsPlayed());
+
+        SheetLayout layout = new SheetLayout(content, PlannedSheets.ENGLISH, 148);
+
+        for (PlanBand band : content.bands()) {
+            PlayedPlan plan = new PlayedPlan(content.performance(), band);
+            for (MeasureGrid.Line line : layout.grid().lines())
+                for (MeasureGrid.Box box : line.boxes()) {
+                    List<ButtonStrip.Press> presses = plan.presses(box.cell().played().orElseThrow()).stream()
+                            .map(event -> new ButtonStrip.Press(
+                                    event, box.index(), box.xOf(event.place().offset()), box.right()))
+                            .toList();
+                    List<PressLetters.Entry> entries = PressLetters.of(
+                            presses, PressLetters.Detail.FINGERS_ONCE, new MusicWords(PlannedSheets.ENGLISH));
+                    for (int i = 0; i < entries.size(); i++)
+                        for (PressLetters.Entry other : entries.subList(0, i))
+                            if (other.lane() == entries.get(i).lane())
+                                assertThat(entries.get(i).left()).isGreaterThan(other.right());
+                }
+        }
+    }
+
     @Test
     void everyPressHasALetterOrADotWhereThereIsRoom() {
         for (BandLine line : lines("the-ropewalk-march", 1, new Reading.AsWritten())) {
