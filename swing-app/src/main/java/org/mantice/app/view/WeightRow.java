@@ -1,14 +1,22 @@
 package org.mantice.app.view;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.ObjIntConsumer;
 import javax.swing.JCheckBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
+import javax.swing.SwingUtilities;
 import org.mantice.app.model.TasteModel;
 import org.mantice.app.words.Words;
 
@@ -65,6 +73,20 @@ final class WeightRow extends JPanel {
         add(head, BorderLayout.PAGE_START);
         add(slider);
         add(value, BorderLayout.PAGE_END);
+        FocusAdapter intoView = new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                scrollRectToVisible(new Rectangle(getSize()));
+            }
+        };
+        for (JComponent each : List.of(on, slider, editor.getTextField())) each.addFocusListener(intoView);
+    }
+
+    /** A number that changes would like to be seen wherever it stands; it is shown when the player is at it. */
+    @Override
+    public void scrollRectToVisible(Rectangle wanted) {
+        Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (focused != null && SwingUtilities.isDescendingFrom(focused, this)) super.scrollRectToVisible(wanted);
     }
 
     void show(TasteModel.Row row) {
