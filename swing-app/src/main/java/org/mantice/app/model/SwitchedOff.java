@@ -8,6 +8,14 @@ import org.mantice.player.Taste;
 public final class SwitchedOff {
     private final Map<String, Integer> before = new HashMap<>();
 
+    /** Remembers the weights of the rules that are on. Not while one is dragged: what it passes is not meant. */
+    public void remember(Taste taste) {
+        before.keySet().retainAll(taste.weights().keySet());
+        taste.weights().forEach((rule, weight) -> {
+            if (weight > 0) before.put(rule, weight);
+        });
+    }
+
     /** The taste with the rule switched; as it is if the rule is so already. */
     public Taste switched(Taste taste, String ruleId, boolean on) {
         int now = taste.perMille(ruleId);

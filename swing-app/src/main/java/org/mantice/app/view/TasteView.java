@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -28,38 +27,39 @@ import org.mantice.rule.RuleSet;
 public final class TasteView extends JPanel {
     private final transient PlannerModel model;
     private final transient Words words;
-    private final transient RuleWords rules;
+    private final transient RuleWords ruleWords;
     private final transient SwitchedOff switchedOff = new SwitchedOff();
     private final JTextField find = new JTextField(12);
     private final JLabel none;
     private final Map<String, WeightRow> rows = new HashMap<>();
     private final List<JPanel> groups = new ArrayList<>();
-    private final JPanel list = new TallPanel();
+    private final TallPanel list = new TallPanel();
     private transient TasteModel shown;
 
     public TasteView(PlannerModel model, Words words, Actions actions) {
         super(new BorderLayout());
         this.model = model;
         this.words = words;
-        this.rules = new RuleWords(model.packs().providers(), words.locale());
+        this.ruleWords = new RuleWords(model.packs().providers(), words.locale());
         this.none = new JLabel(words.text("taste.none"));
-        this.shown = TasteModel.of(model.state(), model.packs(), rules, words);
+        this.shown = TasteModel.of(model.state(), model.packs(), ruleWords, words);
         for (TasteModel.Group group : shown.groups()) {
             JPanel panel = group(group);
             groups.add(panel);
             list.add(panel);
         }
         list.add(none);
+        list.keepFocusInView();
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.getVerticalScrollBar()
-                .setUnitIncrement(list.getFontMetrics(list.getFont()).getHeight() * 2);
+        scroll.getVerticalScrollBar().setUnitIncrement(list.getFontMetrics(list.getFont()).getHeight() * 2);
         add(head(actions), BorderLayout.PAGE_START);
         add(scroll);
         getAccessibleContext().setAccessibleName(words.text("taste.title"));
         model.addListener(this::show);
         filter();
-        show(model.state());
+        switchedOff.remember(taste());
+        follow();
     }
 
     private JPanel head(Actions actions) {
@@ -103,8 +103,7 @@ public final class TasteView extends JPanel {
         if (group.ruleSet() == RuleSet.FINGERING_SPAN)
             panel.add(new WrappedText(words.text("taste.caution"), words.text("taste.caution")));
         for (TasteModel.Row row : group.rows()) {
-            WeightRow weight = new WeightRow(
-                    row, words, (rule, perMille) -> model.setTaste(taste().with(rule, perMille)), this::switchRule);
+            WeightRow weight = new WeightRow(row, words, this::weigh, this::switchRule);
             rows.put(row.ruleId(), weight);
             panel.add(weight);
         }
@@ -112,25 +111,28 @@ public final class TasteView extends JPanel {
     }
 
     private JPanel starts(TasteModel.Group group) {
-        JComboBox<Object> combo = new JComboBox<>();
-        combo.addItem(words.text("taste.start.pick"));
-        group.starts().forEach(combo::addItem);
-        combo.getAccessibleContext().setAccessibleName(words.text("taste.start.name", group.name()));
-        combo.addActionListener(event -> {
-            if (!(combo.getSelectedItem() instanceof TasteModel.Start start)) return;
-            combo.setSelectedIndex(0);
-            model.lean(start.leaning());
-        });
-        JLabel label = new JLabel(words.text("taste.start"));
-        label.setLabelFor(combo);
         JPanel line = new JPanel(new WrappingLayout(4));
-        line.add(label);
-        line.add(combo);
+        line.add(new JLabel(words.text("taste.start")));
+        for (TasteModel.Start start : group.starts()) {
+            JButton button = new JButton(start.name());
+            button.setToolTipText(start.weights());
+            button.getAccessibleContext()
+                    .setAccessibleName(words.text("taste.start.name", group.name(), start.name()));
+            button.getAccessibleContext().setAccessibleDescription(start.weights());
+            button.addActionListener(event -> model.lean(start.leaning()));
+            line.add(button);
+        }
         return line;
     }
 
     private Taste taste() {
         return model.state().setup().player().taste();
+    }
+
+    /** A weight that does not change is not written down: a rule not named counts as usual. */
+    private void weigh(String rule, int perMille, boolean stillChanging) {
+        Taste now = taste();
+        model.setTaste(now.perMille(rule) == perMille ? now : now.with(rule, perMille), stillChanging);
     }
 
     private void switchRule(String rule, boolean on) {
@@ -158,9 +160,16 @@ public final class TasteView extends JPanel {
     }
 
     private void show(PlannerState state) {
-        TasteModel taste = TasteModel.of(state, model.packs(), rules, words);
+        boolean dragging = rows.values().stream().anyMatch(WeightRow::isChanging);
+        if (!dragging) switchedOff.remember(taste());
+        TasteModel taste = TasteModel.of(state, model.packs(), ruleWords, words);
+        if (taste.equals(shown)) return;
         shown = taste;
-        for (TasteModel.Group group : taste.groups())
+        follow();
+    }
+
+    private void follow() {
+        for (TasteModel.Group group : shown.groups())
             for (TasteModel.Row row : group.rows()) weightOf(row).show(row);
     }
 }

@@ -4,16 +4,11 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
-import java.util.List;
+import java.text.DecimalFormatSymbols;
 import java.util.function.BiConsumer;
-import java.util.function.ObjIntConsumer;
 import javax.swing.JCheckBox;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JSlider;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
@@ -22,64 +17,84 @@ import org.mantice.app.words.Words;
 
 /** The weight of one rule: on or off, a slider up to four times its usual weight, the exact number. */
 final class WeightRow extends JPanel {
+    /** Told of a rule's new weight. */
+    interface Weigh {
+        /** @param stillChanging as while it is dragged */
+        void weigh(String ruleId, int perMille, boolean stillChanging);
+    }
+
     private static final int PER_MILLE_OF_PERCENT = 10;
-    private static final int SLIDER_MOST = 400;
-    private static final int SPINNER_MOST = 10_000;
-    private static final int STEP = 10;
+    private static final double MOST = 10_000;
+    private static final double STEP = 10;
+    private static final String FORMAT = "0.#";
 
     private final transient Words words;
+    private final transient Weigh weigh;
     private final transient TasteModel.Row first;
     private final JCheckBox on;
-    private final JSlider slider = new JSlider(0, SLIDER_MOST);
-    private final JSpinner number = new JSpinner(new SpinnerNumberModel(100, 0, SPINNER_MOST, STEP));
+    private final WeightSlider slider = new WeightSlider();
+    private final JSpinner number = new JSpinner(new SpinnerNumberModel(100.0, 0.0, MOST, STEP));
     private final JLabel state = new JLabel();
+    private int perMille;
     private boolean following;
 
-    /**
-     * @param weigh told of a rule's new weight in per mille
-     * @param switched told of a rule that is switched on or off
-     */
-    WeightRow(TasteModel.Row row, Words words, ObjIntConsumer<String> weigh, BiConsumer<String, Boolean> switched) {
+    /** @param switched told of a rule that is switched on or off */
+    WeightRow(TasteModel.Row row, Words words, Weigh weigh, BiConsumer<String, Boolean> switched) {
         super(new BorderLayout());
         this.words = words;
+        this.weigh = weigh;
         this.first = row;
         this.on = new JCheckBox(row.title());
         on.setToolTipText(row.about());
         on.getAccessibleContext().setAccessibleName(words.text("taste.on", row.title()));
-        on.getAccessibleContext().setAccessibleDescription(row.about());
-        slider.setMajorTickSpacing(100);
-        slider.setPaintTicks(true);
-        slider.setToolTipText(row.about());
-        slider.getAccessibleContext().setAccessibleDescription(row.about());
-        number.getAccessibleContext().setAccessibleName(words.text("taste.number", row.title()));
-        JSpinner.NumberEditor editor = new JSpinner.NumberEditor(number, "0");
-        editor.getTextField().setColumns(4);
-        editor.getTextField().getAccessibleContext().setAccessibleName(words.text("taste.number", row.title()));
-        number.setEditor(editor);
         on.addActionListener(event -> switched.accept(row.ruleId(), on.isSelected()));
-        slider.addChangeListener(event -> {
-            if (!following) weigh.accept(row.ruleId(), slider.getValue() * PER_MILLE_OF_PERCENT);
-        });
-        number.addChangeListener(event -> {
-            if (!following) weigh.accept(row.ruleId(), (int) number.getValue() * PER_MILLE_OF_PERCENT);
-        });
-        JPanel head = new JPanel(new WrappingLayout(2));
+        slider.setToolTipText(row.about());
+        slider.addChangeListener(event -> slid());
+        setUpNumber();
+        JPanel head = new JPanel(new WrappingLayout(4, 2));
         head.add(on);
+        head.add(state);
         row.pack().map(JLabel::new).ifPresent(head::add);
-        JPanel value = new JPanel(new WrappingLayout(2));
-        value.add(number);
-        value.add(new JLabel(words.text("taste.percent")));
-        value.add(state);
+        JPanel exact = new JPanel(new WrappingLayout(2));
+        exact.add(number);
+        exact.add(new JLabel(words.text("taste.percent")));
         add(head, BorderLayout.PAGE_START);
         add(slider);
-        add(value, BorderLayout.PAGE_END);
-        FocusAdapter intoView = new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                scrollRectToVisible(new Rectangle(getSize()));
-            }
-        };
-        for (JComponent each : List.of(on, slider, editor.getTextField())) each.addFocusListener(intoView);
+        add(exact, BorderLayout.LINE_END);
+    }
+
+    private void setUpNumber() {
+        String name = words.text("taste.number", first.title());
+        JSpinner.NumberEditor editor = new JSpinner.NumberEditor(number, FORMAT);
+        editor.getFormat().setDecimalFormatSymbols(DecimalFormatSymbols.getInstance(words.locale()));
+        editor.getTextField().setColumns(FORMAT.length() + 2);
+        editor.getTextField().getAccessibleContext().setAccessibleName(name);
+        number.setEditor(editor);
+        number.setToolTipText(first.about());
+        number.getAccessibleContext().setAccessibleName(name);
+        number.addChangeListener(event -> {
+            if (following) return;
+            double percent = ((Number) number.getValue()).doubleValue();
+            weigh.weigh(first.ruleId(), (int) Math.round(percent * PER_MILLE_OF_PERCENT), false);
+        });
+    }
+
+    /** A slider that was let go where it stood, or that stands at its end for a larger weight, weighs nothing anew. */
+    private void slid() {
+        if (following) return;
+        boolean moved = slider.getValue() != onSlider(perMille);
+        weigh.weigh(
+                first.ruleId(), moved ? slider.percent() * PER_MILLE_OF_PERCENT : perMille, isChanging());
+        if (!isChanging()) follow(() -> slider.setValue(onSlider(perMille)));
+    }
+
+    /** Whether the weight is being dragged. */
+    boolean isChanging() {
+        return slider.getValueIsAdjusting();
+    }
+
+    private static int onSlider(int perMille) {
+        return Math.min(WeightSlider.MOST_PERCENT, Math.round(perMille / (float) PER_MILLE_OF_PERCENT));
     }
 
     /** A number that changes would like to be seen wherever it stands; it is shown when the player is at it. */
@@ -90,15 +105,25 @@ final class WeightRow extends JPanel {
     }
 
     void show(TasteModel.Row row) {
+        perMille = row.perMille();
+        String percent = TasteModel.percent(perMille, words);
+        follow(() -> {
+            on.setSelected(perMille > 0);
+            if (!isChanging()) slider.setValue(onSlider(perMille));
+            number.setValue(perMille / (double) PER_MILLE_OF_PERCENT);
+        });
+        String name = words.text("taste.slider", first.title(), percent);
+        String about = row.state().isEmpty() ? row.about() : row.state() + ". " + row.about();
+        slider.getAccessibleContext().setAccessibleName(name);
+        slider.getAccessibleContext().setAccessibleDescription(about);
+        on.getAccessibleContext().setAccessibleDescription(about);
+        state.setText(row.state().isEmpty() ? "" : "· " + row.state());
+    }
+
+    /** Shows what the model says, which is no news to it. */
+    private void follow(Runnable change) {
         following = true;
-        int percent = Math.round(row.perMille() / (float) PER_MILLE_OF_PERCENT);
-        on.setSelected(row.perMille() > 0);
-        if (!slider.getValueIsAdjusting()) slider.setValue(Math.min(SLIDER_MOST, percent));
-        if ((int) number.getValue() != percent) number.setValue(percent);
-        slider.getAccessibleContext().setAccessibleName(words.text("taste.slider", first.title(), percent));
-        String changed =
-                row.perMille() == 0 ? words.text("taste.off") : row.changed() ? words.text("taste.changed") : "";
-        state.setText(changed.isEmpty() ? row.cost() : row.cost().isEmpty() ? changed : changed + " · " + row.cost());
+        change.run();
         following = false;
     }
 }
