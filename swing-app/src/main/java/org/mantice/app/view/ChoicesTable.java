@@ -1,5 +1,6 @@
 package org.mantice.app.view;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -20,6 +22,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableColumn;
 import org.mantice.app.model.WhyModel;
 import org.mantice.app.words.Words;
 import org.mantice.plan.Decision;
@@ -45,6 +48,7 @@ final class ChoicesTable extends JPanel {
         this.note = new WrappedText("", words.text("why.note"));
         JLabel title = new JLabel(words.text("why.choices"));
         title.setLabelFor(table);
+        title.setBorder(BorderFactory.createEmptyBorder(0, UIScale.scale(4), 0, UIScale.scale(4)));
         add(title, BorderLayout.PAGE_START);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setFillsViewportHeight(true);
@@ -100,10 +104,18 @@ final class ChoicesTable extends JPanel {
         rows.fireTableDataChanged();
         for (int row = 0; row < rows.getRowCount(); row++)
             if (wanted.equals(Optional.of(all.get(row).choice().decision()))) table.setRowSelectionInterval(row, row);
-        Tables.fit(table, 1);
+        fitCosts();
         more.setVisible(all.size() > rows.getRowCount());
         more.setText(words.text("why.showAll", all.size()));
         more.getAccessibleContext().setAccessibleName(more.getText());
+    }
+
+    /** The costs are as wide as they need to be, the choices have the rest. */
+    private void fitCosts() {
+        TableColumn costs = table.getColumnModel().getColumn(1);
+        costs.setMaxWidth(Integer.MAX_VALUE);
+        Tables.fit(table, 1);
+        costs.setMaxWidth(costs.getPreferredWidth());
     }
 
     /** Told whenever another choice, or none, is selected. */

@@ -1,7 +1,9 @@
 package org.mantice.app.view;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -25,6 +27,7 @@ final class LocksPanel extends JPanel {
         super(new BorderLayout());
         JLabel title = new JLabel(words.text("why.locks"));
         title.setLabelFor(list);
+        title.setBorder(BorderFactory.createEmptyBorder(0, UIScale.scale(4), 0, UIScale.scale(4)));
         add(title, BorderLayout.PAGE_START);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(words.text("why.locks"));

@@ -100,7 +100,7 @@ public final class TasteView extends JPanel {
         JPanel panel = new TallPanel();
         panel.setBorder(BorderFactory.createTitledBorder(group.name()));
         if (!group.starts().isEmpty()) panel.add(starts(group));
-        if (group.ruleSet() == RuleSet.FINGERING_SPAN)
+        if (group.ruleSet() == RuleSet.FINGERING_SPAN || group.ruleSet() == RuleSet.JUMP_COST)
             panel.add(new WrappedText(words.text("taste.caution"), words.text("taste.caution")));
         for (TasteModel.Row row : group.rows()) {
             WeightRow weight = new WeightRow(row, words, this::weigh, this::switchRule);

@@ -254,8 +254,9 @@ class TasteViewTest {
     }
 
     @Test
-    void theRightHandsWeightsCarryTheCaution() {
+    void bothHandsWeightsCarryTheCaution() {
         assertThat(Planned.all(view, WrappedText.class))
-                .anyMatch(text -> text.getText().contains("stop at pain"));
+                .filteredOn(text -> text.getText().contains("stop at pain"))
+                .hasSize(2);
     }
 }
