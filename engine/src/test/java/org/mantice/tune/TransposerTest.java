@@ -111,6 +111,28 @@ class TransposerTest {
     }
 
     @Test
+    void a_proposed_chord_stays_proposed() {
+        Tune tune = Tunes.melody("4/4", "\"C\" C4 w");
+        Measure first = tune.measure(0);
+        PlacedChord proposed = new PlacedChord(MusicalTime.ZERO, first.chords().get(0).symbol(), true);
+        Measure measure = new Measure(
+                first.number(),
+                first.length(),
+                first.meter(),
+                first.key(),
+                first.pickup(),
+                first.melody(),
+                List.of(proposed),
+                first.bass(),
+                first.marks(),
+                first.barlines());
+
+        Tune moved = Transposer.transpose(new Tune("", tune.dance(), List.of(measure)), 2);
+
+        assertThat(moved.measure(0).chords().get(0).proposed()).isTrue();
+    }
+
+    @Test
     void no_note_gets_a_double_accidental_and_every_key_has_at_most_six_signs() {
         Random random = new Random(4);
         for (int i = 0; i < 200; i++)
