@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param repeatEnd how often the passage is played in all when a backward repeat stands at its right barline, 2 or
  *     more
  * @param repeatAfterJump the backward repeat is also taken after a jump: true unless the source says otherwise (MusicXML
- *     4.0, attribute after-jump, names no default)
+ *     4.0, attribute after-jump, names no default); false without a repeat
  * @param endingStart numbers of the ending that begins here; empty if none does
  * @param endingStop the ending ends here
  * @param segno a segno sign at the left barline
@@ -43,6 +43,7 @@ public record Barlines(
 
     public Barlines {
         endingStart = endingStart.stream().sorted().distinct().toList();
+        repeatAfterJump = repeatAfterJump && repeatEnd.isPresent();
         repeatEnd.ifPresent(times -> {
             if (times < 2 || times > 100)
                 throw new IllegalArgumentException("repeat times is " + times + "; allowed: 2 to 100");

@@ -36,15 +36,18 @@ final class MelodyWriter {
     void write(Measure measure, Divisions divisions, PlacedSigns signs) {
         List<MelodyEvent> events = measure.melody();
         MusicalTime position = MusicalTime.ZERO;
-        for (Piece piece : Piece.of(events.stream()
+        boolean wholeRest = events.size() == 1
+                && events.get(0).isRest()
+                && events.get(0).duration().equals(measure.length());
+        List<Piece.Span> spans = events.stream()
                 .map(event -> new Piece.Span(event.offset(), event.duration()))
-                .toList())) {
+                .toList();
+        for (Piece piece : wholeRest ? List.of(Piece.whole(spans.get(0))) : Piece.of(spans)) {
             position = goOn(position, piece.offset(), divisions, signs);
             MelodyEvent event = events.get(piece.event());
             position = piece.offset().plus(piece.length());
             signs.writeUntil(position, piece.offset());
-            boolean whole = event.isRest() && piece.length().equals(measure.length());
-            writePiece(measure, event, piece, divisions, whole);
+            writePiece(measure, event, piece, divisions, wholeRest);
         }
         position = goOn(position, measure.length(), divisions, signs);
         signs.writeRest(position);

@@ -4,9 +4,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.mantice.performance.Performance;
 import org.mantice.tune.Tune;
 
 /**
@@ -49,7 +51,17 @@ public final class MusicXmlWriter {
     }
 
     /**
-     * The same in an archive (MusicXML 4.0, "compressed .mxl files"): its kind uncompressed as the first entry, then the
+     * The tune with every time through written out, without repeats and jumps, for what differs from pass to pass. It is
+     * in the key of the performance.
+     *
+     * @param marking what each played measure is given beside what is written
+     */
+    public static Tune unrolled(Performance performance, Marking marking) {
+        return new Unrolling(performance).unroll(marking);
+    }
+
+    /**
+     * The tune in an archive (MusicXML 4.0, "compressed .mxl files"): its kind uncompressed as the first entry, then the
      * container that names the score, then the score.
      */
     public static byte[] writeCompressed(Tune tune) {
@@ -62,7 +74,8 @@ public final class MusicXmlWriter {
                 .close();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
-            put(zip, stored("mimetype", MIMETYPE.getBytes(StandardCharsets.US_ASCII)), MIMETYPE.getBytes(StandardCharsets.US_ASCII));
+            byte[] kind = MIMETYPE.getBytes(StandardCharsets.US_ASCII);
+            put(zip, stored("mimetype", kind), kind);
             put(zip, new ZipEntry("META-INF/container.xml"), container.bytes());
             put(zip, new ZipEntry(ROOT), write(tune));
         } catch (IOException e) {
@@ -81,9 +94,9 @@ public final class MusicXmlWriter {
         return entry;
     }
 
-    /** The time of an entry counts from a fixed day, the first that archives know. */
+    /** The time of an entry counts from a fixed day, because no entry may tell when it was written. */
     private static void put(ZipOutputStream zip, ZipEntry entry, byte[] content) throws IOException {
-        entry.setTimeLocal(java.time.LocalDateTime.of(1980, 1, 1, 0, 0));
+        entry.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));
         zip.putNextEntry(entry);
         zip.write(content);
         zip.closeEntry();

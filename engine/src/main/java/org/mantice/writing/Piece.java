@@ -43,6 +43,11 @@ record Piece(
         return pieces;
     }
 
+    /** The one event of a voice in one piece, whatever its length. */
+    static Piece whole(Span event) {
+        return new Piece(0, event.offset(), event.length(), Optional.empty(), true, true, false, false);
+    }
+
     /** A bracket spans neighbours of one ratio, as few as together last a plain time. */
     private static void bracket(List<Piece> pieces) {
         int start = 0;

@@ -23,7 +23,7 @@ import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
 
 /** The W3C schema of MusicXML 4.0 out of the corpus; never touches the network. */
-final class MusicXmlSchema {
+public final class MusicXmlSchema {
     private final Schema schema;
 
     private MusicXmlSchema(Schema schema) {
@@ -31,19 +31,24 @@ final class MusicXmlSchema {
     }
 
     /** Empty where the corpus is absent. */
-    static Optional<MusicXmlSchema> find() throws SAXException {
+    public static Optional<MusicXmlSchema> find() throws SAXException {
+        return find("musicxml.xsd");
+    }
+
+    /** One of the standard's schemas; empty where the corpus is absent. */
+    public static Optional<MusicXmlSchema> find(String file) throws SAXException {
         Path folder = Path.of(System.getProperty("mantice.corpus", ""), "musicxml-4.0-schema");
-        if (!Files.isRegularFile(folder.resolve("musicxml.xsd"))) return Optional.empty();
+        if (!Files.isRegularFile(folder.resolve(file))) return Optional.empty();
         SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
         factory.setResourceResolver(CatalogManager.catalogResolver(
                 CatalogFeatures.defaults(),
                 folder.resolve("offline-catalog.xml").toUri()));
         return Optional.of(new MusicXmlSchema(factory.newSchema(
-                new StreamSource(folder.resolve("musicxml.xsd").toFile()))));
+                new StreamSource(folder.resolve(file).toFile()))));
     }
 
     /** What is wrong with the text, a line each; empty if nothing. The document type is not loaded. */
-    List<String> problems(InputSource document) throws SAXException, IOException, ParserConfigurationException {
+    public List<String> problems(InputSource document) throws SAXException, IOException, ParserConfigurationException {
         SAXParserFactory parsers = SAXParserFactory.newInstance();
         parsers.setNamespaceAware(true);
         parsers.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);

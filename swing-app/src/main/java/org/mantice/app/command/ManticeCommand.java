@@ -19,11 +19,17 @@ import picocli.CommandLine.Spec;
         version = "mantice 0.1.0",
         mixinStandardHelpOptions = true,
         description = "Decides bellows, fingers, buttons and registers for a tune on the piano accordion.",
-        subcommands = {PlanCommand.class, ExplainCommand.class, CompareCommand.class, CheckCommand.class},
+        subcommands = {
+            PlanCommand.class,
+            ExplainCommand.class,
+            CompareCommand.class,
+            CheckCommand.class,
+            WriteCommand.class
+        },
         footerHeading = "%nExit codes:%n",
         footer = {
             "  0  all done",
-            "  1  some files could not be read, planned or agreed with; the rest is done",
+            "  1  some files could not be read, planned, written or agreed with; the rest is done",
             "  2  the call is wrong: an unknown verb, option, profile or place",
             "  3  the program itself failed"
         })

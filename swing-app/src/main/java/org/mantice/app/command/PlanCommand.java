@@ -83,7 +83,7 @@ final class PlanCommand implements Callable<Integer> {
         return report(results);
     }
 
-    private static void makeFolder(Path folder) {
+    static void makeFolder(Path folder) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {

@@ -45,6 +45,19 @@ public final class PlannedTune {
                 .orElse(place -> "written measure " + (place.measure() + 1) + ", offset " + place.offset());
     }
 
+    /**
+     * The tune as it was planned.
+     *
+     * @throws IllegalArgumentException if the file is no longer what was planned
+     */
+    public static ReadTune readUnchanged(Path tune, PlanDocument document) {
+        ReadTune read = read(tune, document);
+        if (!read.fingerprint().equals(document.tune().sha256()))
+            throw new IllegalArgumentException(
+                    "the tune " + tune + " is not as it was when it was planned: its fingerprint differs");
+        return read;
+    }
+
     private static ReadTune read(Path tune, PlanDocument document) {
         String part = document.tune().part();
         return new TuneReader().read(tune, part.isEmpty() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part));
@@ -55,10 +68,7 @@ public final class PlannedTune {
      *     is not here
      */
     public static Planning planning(Path tune, PlanDocument document, Packs packs) {
-        ReadTune read = read(tune, document);
-        if (!read.fingerprint().equals(document.tune().sha256()))
-            throw new IllegalArgumentException(
-                    "the tune " + tune + " is not as it was when it was planned: its fingerprint differs");
+        ReadTune read = readUnchanged(tune, document);
         return new Planner(Profiles.rulesOf(document, packs))
                 .prepare(new PlanRequest(
                         read.tune(),

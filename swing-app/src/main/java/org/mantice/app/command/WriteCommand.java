@@ -1,0 +1,138 @@
+package org.mantice.app.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.mantice.app.files.PlannedTune;
+import org.mantice.fault.ManticeException;
+import org.mantice.file.AtomicFile;
+import org.mantice.file.PlanDocument;
+import org.mantice.file.PlanFile;
+import org.mantice.performance.Performance;
+import org.mantice.performance.Performer;
+import org.mantice.performance.SettingsBuilder;
+import org.mantice.reading.ReadOptions;
+import org.mantice.reading.TuneReader;
+import org.mantice.tune.Tune;
+import org.mantice.writing.Marking;
+import org.mantice.writing.MusicXmlWriter;
+import org.mantice.writing.PassRegisters;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes tunes as MusicXML; a plan's tune is unrolled, with register and octave of each pass. */
+@Command(
+        name = "write",
+        mixinStandardHelpOptions = true,
+        description = "Writes tunes as MusicXML 4.0, each whole or not at all. Of a plan, its tune is written with every "
+                + "pass written out in the plan's register and octave.")
+final class WriteCommand implements Callable<Integer> {
+    enum Format {
+        musicxml,
+        mxl
+    }
+
+    @Parameters(paramLabel = "TUNE|PLAN|FOLDER", arity = "1..*", description = "tunes, plans, or folders of tunes")
+    private List<Path> given = new ArrayList<>();
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "the folder to write into")
+    private Path out;
+
+    @Option(
+            names = "--as",
+            paramLabel = "FORMAT",
+            defaultValue = "musicxml",
+            description = "${COMPLETION-CANDIDATES}: as text or compressed (${DEFAULT-VALUE})")
+    private Format format;
+
+    @Option(names = "--unrolled", description = "writes every time through out, without repeats and jumps")
+    private boolean unrolled;
+
+    @Option(
+            names = "--times",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "with --unrolled: times through the whole tune, 1 to 20 (${DEFAULT-VALUE})")
+    private int times;
+
+    @Option(names = "--part", paramLabel = "PART", description = "the part with the melody: its id, name or number")
+    private String part;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        if (times < 1 || times > 20)
+            throw new IllegalArgumentException("times is " + times + "; allowed: 1 to 20");
+        PlanCommand.makeFolder(out);
+        Set<Path> written = new LinkedHashSet<>();
+        int failed = 0;
+        for (Path file : TuneFiles.in(given)) {
+            try {
+                Path target = target(file, written);
+                AtomicFile.write(target, bytes(tune(file)));
+                written.add(target);
+                spec.commandLine().getOut().println(target);
+            } catch (ManticeException e) {
+                spec.commandLine().getErr().println(ManticeCommand.oneLine(e));
+                failed++;
+            } catch (IllegalArgumentException e) {
+                spec.commandLine().getErr().println(file + ": " + ManticeCommand.oneLine(e));
+                failed++;
+            }
+        }
+        spec.commandLine().getOut().flush();
+        return failed > 0 ? ManticeCommand.SOME_FAILED : ManticeCommand.DONE;
+    }
+
+    /** A name that no other tune of this call got, and never that of the tune itself. */
+    private Path target(Path file, Set<Path> written) throws IOException {
+        String name = file.getFileName().toString();
+        String base = name.endsWith(PlanFile.SUFFIX)
+                ? name.substring(0, name.length() - PlanFile.SUFFIX.length())
+                : name.replaceFirst("\\.[A-Za-z0-9]{1,9}$", "");
+        Path target = out.resolve(base + "." + format);
+        for (int copy = 2; written.contains(target); copy++) target = out.resolve(base + "-" + copy + "." + format);
+        if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file))
+            throw new IllegalArgumentException("out is the tune's own folder; allowed: another one");
+        return target;
+    }
+
+    private Tune tune(Path file) {
+        if (file.getFileName().toString().endsWith(PlanFile.SUFFIX)) return planned(file);
+        ReadOptions options = part == null || part.isBlank() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
+        Tune tune = new TuneReader().read(file, options).tune();
+        if (!unrolled) return tune;
+        return MusicXmlWriter.unrolled(
+                Performer.perform(
+                        tune, SettingsBuilder.of(tune).timesThrough(times).build()),
+                Marking.NONE);
+    }
+
+    private static Tune planned(Path file) {
+        PlanDocument document = PlanFile.read(file).document();
+        Optional<Path> found = PlannedTune.find(file, document);
+        if (found.isEmpty())
+            throw new IllegalArgumentException("its tune " + document.tune().file()
+                    + " is not there; allowed: at its place or beside the plan");
+        Tune tune = PlannedTune.readUnchanged(found.get(), document).tune();
+        Performance performance = Performer.perform(tune, document.settings());
+        return MusicXmlWriter.unrolled(
+                performance,
+                new PassRegisters(performance, document.plan().variation(), document.accordion()));
+    }
+
+    private byte[] bytes(Tune tune) {
+        return format == Format.mxl ? MusicXmlWriter.writeCompressed(tune) : MusicXmlWriter.write(tune);
+    }
+}
