@@ -14,6 +14,7 @@ import org.mantice.plan.Sentence;
 import org.mantice.plugin.RuleStuckException;
 import org.mantice.reading.Skipped;
 import org.mantice.reading.TuneReadException;
+import org.mantice.writing.TuneWriteException;
 
 /** What goes wrong, and what a reader of files left out, in whole sentences of the player's language. */
 final class ProblemWords {
@@ -54,6 +55,7 @@ final class ProblemWords {
         if (ours instanceof TuneReadException) return words.text("problems.tune." + ours.code(), args);
         if (ours instanceof JsonFileException) return words.text("problems.json." + ours.code(), args);
         if (ours instanceof TuneException) return words.text("problems.played." + ours.code(), args);
+        if (ours instanceof TuneWriteException) return words.text("problems.write." + ours.code(), args);
         if (ours instanceof FileWriteException) return words.text("problems.write." + ours.code(), args);
         return String.valueOf(ours.getMessage());
     }
