@@ -95,7 +95,8 @@ final class BassStaff {
             report.addAllAt(measure.number(), note.findings());
             Struck last = struck.isEmpty() ? null : struck.get(struck.size() - 1);
             MusicalTime duration = note.duration().min(length.minus(note.onset()));
-            if (verbatim && note.marks().sameEvent() && last != null) last.duration = note.end().minus(last.onset);
+            if (verbatim && note.marks().sameEvent() && last != null)
+                last.duration = note.end().minus(last.onset);
             else if (note.inChord() && last != null && last.onset.equals(note.onset())) last.notes.add(note);
             else if (!duration.isPositive()) report.addAt(measure.number(), SkippedWhat.NOTE_WITHOUT_LENGTH);
             else {

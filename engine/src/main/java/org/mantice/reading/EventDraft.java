@@ -137,8 +137,9 @@ final class EventDraft {
             articulations.addAll(note.marks().articulations());
             lyrics.addAll(note.marks().lyrics());
         }
-        Optional<BellowsEffect> own =
-                allNotes().stream().flatMap(note -> note.marks().effect().stream()).findFirst();
+        Optional<BellowsEffect> own = allNotes().stream()
+                .flatMap(note -> note.marks().effect().stream())
+                .findFirst();
         return new EventMarks(
                 slurStarts,
                 slurStops,

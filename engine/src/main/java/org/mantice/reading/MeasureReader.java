@@ -88,7 +88,8 @@ final class MeasureReader {
             }
             case "attributes" -> readAttributes(child);
             case "harmony" -> readHarmony(child);
-            case "direction" -> signs.addAll(new DirectionReader(placeOf(child), staffOf(child), state.verbatim).read(child));
+            case "direction" ->
+                signs.addAll(new DirectionReader(placeOf(child), staffOf(child), state.verbatim).read(child));
             case "sound" -> signs.addAll(new DirectionReader(placeOf(child), 1, state.verbatim).readSound(child));
             case "barline" -> barlines.add(BarlineReader.read(child, position));
             case "figured-bass" ->

@@ -59,9 +59,10 @@ final class NoteReader {
 
     private ScoreNote.Kind kind(XmlNode node) {
         if (node.has("rest")) {
-            boolean whole = !state.verbatim && node.child("rest")
-                    .filter(rest -> rest.attribute("measure").equals("yes"))
-                    .isPresent();
+            boolean whole = !state.verbatim
+                    && node.child("rest")
+                            .filter(rest -> rest.attribute("measure").equals("yes"))
+                            .isPresent();
             return whole ? ScoreNote.Kind.MEASURE_REST : ScoreNote.Kind.REST;
         }
         Optional<XmlNode> grace = node.child("grace");

@@ -10,5 +10,4 @@ import java.util.Optional;
  * @param verbatim the file is our own and means what it says: nothing in it is guessed at or mended
  * @param melodyFirst the format writes the melody first, whatever part carries the chord symbols
  */
-record Score(
-        String title, Optional<String> dance, List<ScorePart> parts, boolean verbatim, boolean melodyFirst) {}
+record Score(String title, Optional<String> dance, List<ScorePart> parts, boolean verbatim, boolean melodyFirst) {}

@@ -77,8 +77,8 @@ final class TuneBuilder {
         if (score.verbatim()) melody.forEach(drafts -> drafts.forEach(EventDraft::takeAsWritten));
         else new TiesAndSlurs(part.measures(), lengths, barlines, report).join(melody);
         new BellowsEffects(part.measures(), melody).apply();
-        List<List<PlacedChord>> chords =
-                new ChordLine(lengths, report, score.verbatim()).read(chordPart(part).measures());
+        List<List<PlacedChord>> chords = new ChordLine(lengths, report, score.verbatim())
+                .read(chordPart(part).measures());
         ScorePart tempoPart = tempoPart(part);
         List<List<Mark>> written = new ArrayList<>();
         for (ScoreMeasure measure : part.measures())
@@ -152,14 +152,14 @@ final class TuneBuilder {
 
     private List<MelodyEvent> events(ScoreMeasure measure, List<EventDraft> drafts) {
         for (EventDraft draft : drafts)
-            if (draft.sharesFingers() && !score.verbatim()) report.addAt(measure.number(), SkippedWhat.FINGERS_SHARED_OUT);
+            if (draft.sharesFingers() && !score.verbatim())
+                report.addAt(measure.number(), SkippedWhat.FINGERS_SHARED_OUT);
         return drafts.stream().map(draft -> draft.event(score.verbatim())).toList();
     }
 
     private List<Barlines> barlines(ScorePart part, List<MusicalTime> lengths) {
         ScorePart from = partWith(part, "repeats and jumps", PlayOrderSigns::areIn);
-        return new PlayOrderSigns(source.place(), aligned(part, from), lengths, report)
-                .read(score.verbatim());
+        return new PlayOrderSigns(source.place(), aligned(part, from), lengths, report).read(score.verbatim());
     }
 
     private ScorePart chordPart(ScorePart part) {
@@ -217,7 +217,8 @@ final class TuneBuilder {
             if (sign instanceof ScoreSign.Unused unused) report.addAt(measure.number(), unused.finding());
         }
         for (ScoreSign sign : tempoPart.measures().get(measure.index()).signs())
-            if (!score.verbatim() && isTempo(sign) && sign instanceof ScoreSign.Plain plain) marks.add(Marks.within(plain.mark(), length));
+            if (!score.verbatim() && isTempo(sign) && sign instanceof ScoreSign.Plain plain)
+                marks.add(Marks.within(plain.mark(), length));
         for (ScoreNote note : notes) note.marks().dynamics().forEach(mark -> marks.add(Marks.within(mark, length)));
         marks.sort(Comparator.comparing(Mark::offset));
         return marks;

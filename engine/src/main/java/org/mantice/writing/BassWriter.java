@@ -106,8 +106,9 @@ final class BassWriter {
         boolean atEnd = end(event).equals(measure.length());
         MusicalTime place = atEnd ? MusicalTime.ZERO : end(event);
         return (atEnd ? next : measure.bass())
-                .stream().anyMatch(other -> other.tiedBack()
-                        && other.offset().equals(place)
-                        && other.pitches().contains(pitch));
+                .stream()
+                        .anyMatch(other -> other.tiedBack()
+                                && other.offset().equals(place)
+                                && other.pitches().contains(pitch));
     }
 }

@@ -72,7 +72,10 @@ final class Directions {
             out.close();
             return;
         }
-        start("above", offset, each -> writeMetronome(beat, perMinute.stripTrailingZeros().toPlainString()));
+        start(
+                "above",
+                offset,
+                each -> writeMetronome(beat, perMinute.stripTrailingZeros().toPlainString()));
         out.empty("sound", "tempo", playback).close();
     }
 

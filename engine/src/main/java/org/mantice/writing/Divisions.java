@@ -46,9 +46,11 @@ record Divisions(long perQuarter) {
     private static long least(Measure measure) {
         Stream<MusicalTime> melody =
                 measure.melody().stream().flatMap(event -> Stream.of(event.offset(), event.duration()));
-        Stream<MusicalTime> bass = measure.bass().stream().flatMap(event -> Stream.of(event.offset(), event.duration()));
+        Stream<MusicalTime> bass =
+                measure.bass().stream().flatMap(event -> Stream.of(event.offset(), event.duration()));
         Stream<MusicalTime> places = Stream.concat(
-                measure.chords().stream().map(PlacedChord::offset), measure.marks().stream().map(Mark::offset));
+                measure.chords().stream().map(PlacedChord::offset),
+                measure.marks().stream().map(Mark::offset));
         return Stream.of(Stream.of(measure.length()), melody, bass, places)
                 .flatMap(times -> times)
                 .map(time -> time.times(4).denominator())

@@ -68,19 +68,19 @@ final class MelodyWriter {
         FilePlace place = TuneWriteException.place(tune, measure);
         if (piece.first()) writeGraces(place, event.graces(), false);
         for (int i = 0; i < Math.max(1, event.notes().size()); i++) {
-            Optional<MelodyNote> note =
-                    event.isRest() ? Optional.empty() : Optional.of(event.notes().get(i));
+            Optional<MelodyNote> note = event.isRest()
+                    ? Optional.empty()
+                    : Optional.of(event.notes().get(i));
             NoteElement element = element(place, note.map(MelodyNote::pitch))
                     .inChord(i > 0)
                     .lasting(divisions.in(piece.length()), piece.value());
             if (wholeMeasure) element.restForWholeMeasure();
-            note.ifPresent(it -> element.tied(
-                    !piece.first() || it.tiedBack(), !piece.last() || it.tiedForward()));
+            note.ifPresent(it -> element.tied(!piece.first() || it.tiedBack(), !piece.last() || it.tiedForward()));
             if (piece.first()) note.ifPresent(it -> addFingers(element, it));
             if (i == 0) addMarks(element, event.marks(), piece);
             if (!piece.first())
-                element.notation(each -> each.leaf(
-                        "other-notation", NoteElement.SAME_EVENT, "type", "single", "print-object", "no"));
+                element.notation(each ->
+                        each.leaf("other-notation", NoteElement.SAME_EVENT, "type", "single", "print-object", "no"));
             element.write(out);
         }
         if (piece.last()) writeGraces(place, event.after(), true);

@@ -55,16 +55,13 @@ final class MetTies {
                                 && isTied(events.get(at), events.get(at + 1), note),
                         note.fingers()))
                 .toList();
-        return new MelodyEvent(
-                event.offset(), event.duration(), notes, event.graces(), event.after(), event.marks());
+        return new MelodyEvent(event.offset(), event.duration(), notes, event.graces(), event.after(), event.marks());
     }
 
     private static boolean isTied(Timed first, Timed second, MelodyNote note) {
         int midi = note.pitch().midi();
         return first.end().equals(second.start())
-                && first.event().notes().stream()
-                        .anyMatch(each -> each.pitch().midi() == midi && each.tiedForward())
-                && second.event().notes().stream()
-                        .anyMatch(each -> each.pitch().midi() == midi && each.tiedBack());
+                && first.event().notes().stream().anyMatch(each -> each.pitch().midi() == midi && each.tiedForward())
+                && second.event().notes().stream().anyMatch(each -> each.pitch().midi() == midi && each.tiedBack());
     }
 }

@@ -119,7 +119,8 @@ final class NoteElement {
             return;
         }
         out.open("pitch").leaf("step", pitch.get().name().step().name());
-        if (pitch.get().name().alter() != 0) out.leaf("alter", pitch.get().name().alter());
+        if (pitch.get().name().alter() != 0)
+            out.leaf("alter", pitch.get().name().alter());
         out.leaf("octave", pitch.get().octave()).close();
     }
 

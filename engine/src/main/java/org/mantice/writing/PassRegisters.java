@@ -42,8 +42,8 @@ public final class PassRegisters implements Marking {
         PassDecision decision = plan.pass(played.pass());
         List<Mark> marks = new ArrayList<>();
         boolean begins = performance.passes().get(played.pass() - 1).firstMeasure() == played.index();
-        boolean changes = played.pass() == 1
-                || !plan.pass(played.pass() - 1).switchId().equals(decision.switchId());
+        boolean changes =
+                played.pass() == 1 || !plan.pass(played.pass() - 1).switchId().equals(decision.switchId());
         if (begins && changes) marks.add(sign(decision.switchId()));
         for (Mark mark : measure.marks()) if (!(mark instanceof Mark.Registration)) marks.add(mark);
         return new Measure(

@@ -34,8 +34,7 @@ record Piece(
             for (int j = 0; j < stretches.size(); j++) {
                 NoteValue.Stretch stretch = stretches.get(j);
                 boolean last = j + 1 == stretches.size();
-                pieces.add(
-                        new Piece(i, offset, stretch.length(), stretch.value(), j == 0, last, false, false));
+                pieces.add(new Piece(i, offset, stretch.length(), stretch.value(), j == 0, last, false, false));
                 offset = offset.plus(stretch.length());
             }
         }
@@ -58,7 +57,9 @@ record Piece(
             }
             int end = start;
             MusicalTime sum = pieces.get(start).length;
-            while (!isPlain(sum) && end + 1 < pieces.size() && pieces.get(end + 1).goesOn(pieces.get(end))) {
+            while (!isPlain(sum)
+                    && end + 1 < pieces.size()
+                    && pieces.get(end + 1).goesOn(pieces.get(end))) {
                 end++;
                 sum = sum.plus(pieces.get(end).length);
             }

@@ -42,10 +42,9 @@ final class ScoreWriter {
         for (String element : List.of("accidental", "beam", "stem"))
             out.empty("supports", "element", element, "type", "no");
         out.close();
-        tune.dance()
-                .ifPresent(dance -> out.open("miscellaneous")
-                        .leaf("miscellaneous-field", dance, "name", "dance")
-                        .close());
+        tune.dance().ifPresent(dance -> out.open("miscellaneous")
+                .leaf("miscellaneous-field", dance, "name", "dance")
+                .close());
         out.close().open("part-list").open("score-part", "id", "P1").leaf("part-name", "Accordion");
         out.open("score-instrument", "id", "P1-I1")
                 .leaf("instrument-name", "Accordion")
@@ -61,7 +60,12 @@ final class ScoreWriter {
     private void writeMeasure(int index) {
         Measure measure = tune.measure(index);
         Divisions count = divisions.get(index);
-        out.open("measure", "number", measure.number().isBlank() ? " " : measure.number(), "implicit", measure.pickup() ? "yes" : "");
+        out.open(
+                "measure",
+                "number",
+                measure.number().isBlank() ? " " : measure.number(),
+                "implicit",
+                measure.pickup() ? "yes" : "");
         barlines.writeLeft(index);
         writeAttributes(index);
         barlines.writeSignsAtStart(index);
@@ -73,7 +77,8 @@ final class ScoreWriter {
         measure.marks().forEach(mark -> signs.add(mark.offset(), offset -> directions.write(mark, offset)));
         melody.write(measure, count, signs);
         barlines.writeSignsAtEnd(index);
-        List<BassEvent> next = index + 1 < tune.measures().size() ? tune.measure(index + 1).bass() : List.of();
+        List<BassEvent> next =
+                index + 1 < tune.measures().size() ? tune.measure(index + 1).bass() : List.of();
         if (tune.hasBassStaff()) bass.write(measure, next, count);
         barlines.writeRight(index);
         out.close();
@@ -104,14 +109,21 @@ final class ScoreWriter {
         out.open("time");
         if (meter.isFree()) out.empty("senza-misura");
         else
-            out.leaf("beats", String.join("+", meter.groups().stream().map(String::valueOf).toList()))
+            out.leaf(
+                            "beats",
+                            String.join(
+                                    "+",
+                                    meter.groups().stream().map(String::valueOf).toList()))
                     .leaf("beat-type", meter.unit());
         out.close();
     }
 
     private void writeStaves() {
         if (tune.hasBassStaff()) out.leaf("staves", 2);
-        out.open("clef", "number", tune.hasBassStaff() ? "1" : "").leaf("sign", "G").leaf("line", 2).close();
+        out.open("clef", "number", tune.hasBassStaff() ? "1" : "")
+                .leaf("sign", "G")
+                .leaf("line", 2)
+                .close();
         if (tune.hasBassStaff())
             out.open("clef", "number", "2").leaf("sign", "F").leaf("line", 4).close();
     }

@@ -41,17 +41,14 @@ final class Unrolling {
         this.performance = performance;
         this.tune = performance.tune();
         this.tempo = performance.settings().tempo();
-        this.scale = Assumptions.startTempo(tune)
-                .microsPerWholeNote()
-                .dividedBy(tempo.microsPerWholeNote());
+        this.scale = Assumptions.startTempo(tune).microsPerWholeNote().dividedBy(tempo.microsPerWholeNote());
         performance.measures().forEach(measure -> {
             harmony.add(new ArrayList<>());
             firstMoments.add(Optional.empty());
         });
         performance.harmony().forEach(span -> harmony.get(span.measure()).add(span));
         for (TrebleMoment moment : performance.treble())
-            if (firstMoments.get(moment.measure()).isEmpty())
-                firstMoments.set(moment.measure(), Optional.of(moment));
+            if (firstMoments.get(moment.measure()).isEmpty()) firstMoments.set(moment.measure(), Optional.of(moment));
         tune.measures().forEach(measure -> entryTempos.add(Optional.empty()));
     }
 
@@ -97,8 +94,8 @@ final class Unrolling {
         List<PlacedChord> chords = new ArrayList<>();
         List<HarmonySpan> spans = harmony.get(played.index());
         Optional<ChordSymbol> entry = spans.get(0).chord();
-        boolean written = measure.chords().stream()
-                .anyMatch(chord -> chord.offset().equals(MusicalTime.ZERO));
+        boolean written =
+                measure.chords().stream().anyMatch(chord -> chord.offset().equals(MusicalTime.ZERO));
         if (!written && entry.isPresent() && !entry.equals(ringing))
             chords.add(new PlacedChord(MusicalTime.ZERO, entry.get()));
         chords.addAll(measure.chords());
@@ -124,9 +121,10 @@ final class Unrolling {
     }
 
     private boolean startsTimeThrough(PlayedMeasure played) {
-        return performance.passes().stream().anyMatch(pass -> pass.firstMeasure() == played.index()
-                && (pass.number() == 1
-                        || performance.passes().get(pass.number() - 2).timeThrough() != pass.timeThrough()));
+        return performance.passes().stream()
+                .anyMatch(pass -> pass.firstMeasure() == played.index()
+                        && (pass.number() == 1
+                                || performance.passes().get(pass.number() - 2).timeThrough() != pass.timeThrough()));
     }
 
     private static boolean isFirst(PlayedMeasure played) {
@@ -136,7 +134,8 @@ final class Unrolling {
     /** The tempo chosen for the start where none is written there, and the one that held where play goes back to. */
     private Optional<Mark> tempoAtEntry(PlayedMeasure played, Measure measure) {
         boolean written = measure.marks().stream()
-                .anyMatch(mark -> mark instanceof Mark.TempoChange && mark.offset().isZero());
+                .anyMatch(mark ->
+                        mark instanceof Mark.TempoChange && mark.offset().isZero());
         if (written) return Optional.empty();
         Tempo entry = entryTempos.get(played.written()).orElseThrow();
         boolean chosen = played.index() == 0
@@ -165,8 +164,8 @@ final class Unrolling {
         for (TrebleMoment moment : firstMoments.get(played.index()).stream().toList()) loudness = lastLoudness(moment);
         if (!goesBack || firstMoments.get(played.index()).isEmpty()) return Optional.empty();
         int entry = firstMoments.get(played.index()).get().loudness();
-        boolean written =
-                measure.marks().stream().anyMatch(mark -> mark instanceof Mark.Dynamic && mark.offset().isZero());
+        boolean written = measure.marks().stream()
+                .anyMatch(mark -> mark instanceof Mark.Dynamic && mark.offset().isZero());
         if (written || entry == before) return Optional.empty();
         Loudness level = Loudness.values()[Math.min(7, (entry + 50) / 100)];
         return Optional.of(new Mark.Dynamic(MusicalTime.ZERO, level));

@@ -43,8 +43,8 @@ public final class MusicXmlSchema {
         factory.setResourceResolver(CatalogManager.catalogResolver(
                 CatalogFeatures.defaults(),
                 folder.resolve("offline-catalog.xml").toUri()));
-        return Optional.of(new MusicXmlSchema(factory.newSchema(
-                new StreamSource(folder.resolve(file).toFile()))));
+        return Optional.of(new MusicXmlSchema(
+                factory.newSchema(new StreamSource(folder.resolve(file).toFile()))));
     }
 
     /** What is wrong with the text, a line each; empty if nothing. The document type is not loaded. */

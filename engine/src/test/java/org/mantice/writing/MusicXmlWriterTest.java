@@ -47,8 +47,7 @@ class MusicXmlWriterTest {
     }
 
     private static Tune with(ChordSymbol symbol) {
-        return changed(
-                Tunes.melody("4/4", "C4 w"), List.of(new PlacedChord(MusicalTime.ZERO, symbol)), List.of());
+        return changed(Tunes.melody("4/4", "C4 w"), List.of(new PlacedChord(MusicalTime.ZERO, symbol)), List.of());
     }
 
     private static Tune changed(Tune tune, List<PlacedChord> chords, List<Mark> marks) {
@@ -72,9 +71,20 @@ class MusicXmlWriterTest {
     private static Tune lasting(MusicalTime length) {
         Measure measure = Tunes.melody("4/4", "C4 w").measure(0);
         MelodyEvent event = MelodyEvent.note(MusicalTime.ZERO, length, Pitch.of(Step.C, 0, 4));
-        return new Tune("", Optional.empty(), List.of(new Measure(
-                "1", length, measure.meter(), Key.C_MAJOR, false, List.of(event), List.of(), List.of(), List.of(),
-                measure.barlines())));
+        return new Tune(
+                "",
+                Optional.empty(),
+                List.of(new Measure(
+                        "1",
+                        length,
+                        measure.meter(),
+                        Key.C_MAJOR,
+                        false,
+                        List.of(event),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        measure.barlines())));
     }
 
     @Test
@@ -121,7 +131,10 @@ class MusicXmlWriterTest {
         assertThat(xml(tune))
                 .contains("<type>half</type>", "<tied type=\"start\"/>", "<type>eighth</type>", ">same event<");
         assertThat(Written.read(MusicXmlWriter.write(tune)).tune()).isEqualTo(tune);
-        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tune)).tune().measure(0).melody())
+        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tune))
+                        .tune()
+                        .measure(0)
+                        .melody())
                 .hasSize(2);
     }
 
@@ -174,7 +187,12 @@ class MusicXmlWriterTest {
     void halfDiminishedOnBIsStillBDFA() {
         Tune tune = with(ChordSymbol.of(new NoteName(Step.B, 0), ChordKind.HALF_DIMINISHED));
 
-        ChordSymbol read = Written.read(MusicXmlWriter.write(tune)).tune().measure(0).chords().get(0).symbol();
+        ChordSymbol read = Written.read(MusicXmlWriter.write(tune))
+                .tune()
+                .measure(0)
+                .chords()
+                .get(0)
+                .symbol();
 
         assertThat(read.pitchClasses()).containsExactly(2, 5, 9, 11);
     }
@@ -191,7 +209,8 @@ class MusicXmlWriterTest {
         Tune tune = with(new Mark.PhraseStart(MusicalTime.QUARTER));
 
         assertThat(xml(tune)).contains("<other-direction print-object=\"no\">phrase start</other-direction>");
-        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tune)).tune()).isEqualTo(tune);
+        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tune)).tune())
+                .isEqualTo(tune);
     }
 
     @Test
@@ -200,7 +219,8 @@ class MusicXmlWriterTest {
         Tune triplet = with(new Mark.TempoChange(MusicalTime.QUARTER, new Tempo(MusicalTime.of(1, 6), 90_000)));
 
         assertThat(xml(tied)).contains("<beat-unit-tied><beat-unit>eighth</beat-unit>", "<sound tempo=\"100\"/>");
-        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tied)).tune()).isEqualTo(tied);
+        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tied)).tune())
+                .isEqualTo(tied);
         assertThat(Written.read(MusicXmlWriter.write(triplet)).tune())
                 .isEqualTo(with(new Mark.TempoChange(MusicalTime.QUARTER, Tempo.quarters(60))));
     }
@@ -223,7 +243,8 @@ class MusicXmlWriterTest {
                         "<words>D.S. al Coda</words>",
                         "<sound dalsegno=\"segno\"/>",
                         "<sound coda=\"coda\"/>");
-        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tune)).tune()).isEqualTo(tune);
+        assertThat(Written.readWithoutOurName(MusicXmlWriter.write(tune)).tune())
+                .isEqualTo(tune);
     }
 
     @Test
@@ -248,12 +269,27 @@ class MusicXmlWriterTest {
     void aPitchBelowOctave0IsRefusedWithItsPlace() {
         MelodyNote low = MelodyNote.of(Pitch.of(Step.B, 0, -1));
         MelodyEvent event = new MelodyEvent(
-                MusicalTime.ZERO, MusicalTime.WHOLE, List.of(low), GraceGroup.NONE, GraceGroup.NONE, with()
-                        .measure(0).melody().get(0).marks());
+                MusicalTime.ZERO,
+                MusicalTime.WHOLE,
+                List.of(low),
+                GraceGroup.NONE,
+                GraceGroup.NONE,
+                with().measure(0).melody().get(0).marks());
         Measure plain = with().measure(0);
-        Tune tune = new Tune("Low", Optional.empty(), List.of(new Measure(
-                "7", plain.length(), plain.meter(), plain.key(), false, List.of(event), List.of(), List.of(), List.of(),
-                plain.barlines())));
+        Tune tune = new Tune(
+                "Low",
+                Optional.empty(),
+                List.of(new Measure(
+                        "7",
+                        plain.length(),
+                        plain.meter(),
+                        plain.key(),
+                        false,
+                        List.of(event),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        plain.barlines())));
 
         assertThatThrownBy(() -> MusicXmlWriter.write(tune))
                 .isInstanceOf(TuneWriteException.class)

@@ -41,7 +41,19 @@ import org.mantice.tune.Tune;
  */
 final class RandomTunes {
     private static final String[] TEXTS = {
-        "Ar-dle", "d'un <Bräu> & \"so\"", "cresc.", "D.C.", "N.C.", "Fine", "M", "waltz", "7", "ça \uD83E\uDE97", "a\tb", "Coda", "Dm"
+        "Ar-dle",
+        "d'un <Bräu> & \"so\"",
+        "cresc.",
+        "D.C.",
+        "N.C.",
+        "Fine",
+        "M",
+        "waltz",
+        "7",
+        "ça \uD83E\uDE97",
+        "a\tb",
+        "Coda",
+        "Dm"
     };
 
     private final Random random;
@@ -80,8 +92,8 @@ final class RandomTunes {
             melody = List.of(MelodyEvent.note(MusicalTime.ZERO, length, Pitch.of(Step.A, 0, 4)));
         List<BassEvent> events = bass ? bass(length) : List.of();
         if (bass && index == 0)
-            events = List.of(new BassEvent(
-                    MusicalTime.ZERO, length, List.of(Pitch.of(Step.C, 0, 3)), Optional.empty()));
+            events =
+                    List.of(new BassEvent(MusicalTime.ZERO, length, List.of(Pitch.of(Step.C, 0, 3)), Optional.empty()));
         String number = one(8) ? "X" + index : one(9) ? "" : String.valueOf(index + 1);
         return new Measure(
                 number, length, meter, key, one(4), melody, chords(length), events, marks(length), barlines());
@@ -148,8 +160,8 @@ final class RandomTunes {
         NoteName root = kind == ChordKind.NONE ? new NoteName(Step.C, 0) : name();
         List<ChordDegree> degrees = new ArrayList<>();
         while (one(3))
-            degrees.add(new ChordDegree(
-                    1 + random.nextInt(13), random.nextInt(5) - 2, any(ChordDegree.Change.values())));
+            degrees.add(
+                    new ChordDegree(1 + random.nextInt(13), random.nextInt(5) - 2, any(ChordDegree.Change.values())));
         String text = one(2) ? "" : one(2) ? kind.suffix() : text();
         return new ChordSymbol(root, kind, degrees, one(3) ? Optional.of(name()) : Optional.empty(), text);
     }
@@ -161,16 +173,14 @@ final class RandomTunes {
     private List<BassEvent> bass(MusicalTime length) {
         List<BassEvent> events = new ArrayList<>();
         while (!one(5)) {
-            MusicalTime at = one(2) && !events.isEmpty() ? events.get(events.size() - 1).offset() : part(length);
+            MusicalTime at =
+                    one(2) && !events.isEmpty() ? events.get(events.size() - 1).offset() : part(length);
             Set<Pitch> pitches = new TreeSet<>();
             while (one(2)) pitches.add(pitch());
-            Optional<BassChordType> letter = one(2) || pitches.isEmpty() ? Optional.empty() : Optional.of(any(BassChordType.values()));
+            Optional<BassChordType> letter =
+                    one(2) || pitches.isEmpty() ? Optional.empty() : Optional.of(any(BassChordType.values()));
             events.add(new BassEvent(
-                    at,
-                    length().min(length.minus(at)),
-                    List.copyOf(pitches),
-                    letter,
-                    !pitches.isEmpty() && one(4)));
+                    at, length().min(length.minus(at)), List.copyOf(pitches), letter, !pitches.isEmpty() && one(4)));
         }
         return events;
     }
@@ -184,8 +194,12 @@ final class RandomTunes {
                         case 0 -> new Mark.Dynamic(at, any(Loudness.values()));
                         case 1 -> new Mark.HairpinStart(at, one(2));
                         case 2 -> new Mark.HairpinEnd(at);
-                        case 3 -> new Mark.TempoChange(
-                                at, new Tempo(MusicalTime.of(1 + random.nextInt(15), 16), 5_000 + random.nextInt(995_001)));
+                        case 3 ->
+                            new Mark.TempoChange(
+                                    at,
+                                    new Tempo(
+                                            MusicalTime.of(1 + random.nextInt(15), 16),
+                                            5_000 + random.nextInt(995_001)));
                         case 4 -> new Mark.Rehearsal(at, text());
                         case 5 -> new Mark.Words(at, text());
                         case 6 -> new Mark.PhraseStart(at);

@@ -24,7 +24,8 @@ import org.mantice.tune.Tune;
 import org.mantice.tune.Tunes;
 
 class UnrolledTest {
-    private static final Accordion ACCORDION = AccordionPresets.find("full-41-key-120-bass").orElseThrow();
+    private static final Accordion ACCORDION =
+            AccordionPresets.find("full-41-key-120-bass").orElseThrow();
 
     private static Performance once(Tune tune) {
         return Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(1).build());
@@ -57,10 +58,9 @@ class UnrolledTest {
 
         assertThat(keys(unrolled)).isEqualTo("C4 D4 C5 E5");
         assertThat(marks(unrolled, 0)).contains(new Mark.Registration(MusicalTime.ZERO, false, 0, true));
-        assertThat(marks(unrolled, 2)).anyMatch(mark -> mark instanceof Mark.Registration sign
-                && sign.high()
-                && sign.low()
-                && sign.middle() > 0);
+        assertThat(marks(unrolled, 2))
+                .anyMatch(mark ->
+                        mark instanceof Mark.Registration sign && sign.high() && sign.low() && sign.middle() > 0);
         assertThat(marks(unrolled, 1)).isEmpty();
         assertThat(Written.text(MusicXmlWriter.write(unrolled))).doesNotContain("<repeat", "<ending", "time-only");
         assertThat(Written.read(MusicXmlWriter.write(unrolled)).tune()).isEqualTo(unrolled);
@@ -89,10 +89,11 @@ class UnrolledTest {
 
         assertThat(unrolled.measures().stream().map(Measure::number).toList())
                 .containsExactly("X1", "1", "2", "3", "4", "5", "X2", "6", "7", "8", "9");
-        assertThat(unrolled.measures()).allMatch(measure -> !measure.barlines().repeatStart()
-                && measure.barlines().repeatEnd().isEmpty()
-                && measure.barlines().jump().isEmpty()
-                && !measure.barlines().fine());
+        assertThat(unrolled.measures())
+                .allMatch(measure -> !measure.barlines().repeatStart()
+                        && measure.barlines().repeatEnd().isEmpty()
+                        && measure.barlines().jump().isEmpty()
+                        && !measure.barlines().fine());
         Barlines last = unrolled.measure(unrolled.measures().size() - 1).barlines();
         assertThat(last.doubleBar()).isTrue();
     }
@@ -100,13 +101,14 @@ class UnrolledTest {
     @Test
     void whatHeldTheFirstTimeIsWrittenAgainWherePlayGoesBack() {
         Tune tune = Tunes.melody(
-                "4/4",
-                "\"C\" !p !tempo=100 C4 w | @start C4 w | @end \"G\" !f !tempo=80 D4 w | \"F\" E4 w");
+                "4/4", "\"C\" !p !tempo=100 C4 w | @start C4 w | @end \"G\" !f !tempo=80 D4 w | \"F\" E4 w");
 
         Tune unrolled = MusicXmlWriter.unrolled(once(tune), Marking.NONE);
 
         Measure again = unrolled.measure(3);
-        assertThat(again.chords()).extracting(chord -> chord.symbol().toString()).containsExactly("C");
+        assertThat(again.chords())
+                .extracting(chord -> chord.symbol().toString())
+                .containsExactly("C");
         assertThat(again.marks())
                 .contains(
                         new Mark.TempoChange(MusicalTime.ZERO, Tempo.quarters(100)),
@@ -117,9 +119,7 @@ class UnrolledTest {
 
     @Test
     void tiesStayWhereBothEndsMeet() {
-        Tune tune = Tunes.melody(
-                "2/4",
-                "@start C4 h | @ending1 @stop @end ~C4 q, D4~ q | @ending2 @stop ~D4 h");
+        Tune tune = Tunes.melody("2/4", "@start C4 h | @ending1 @stop @end ~C4 q, D4~ q | @ending2 @stop ~D4 h");
         List<String> written = new ArrayList<>();
 
         written.add(keys(MusicXmlWriter.unrolled(

@@ -54,8 +54,11 @@ class WritingCorpusTest {
             byte[] bytes = MusicXmlWriter.write(tune);
             written++;
             assertThat(Written.read(bytes).tune()).as(file.toString()).isEqualTo(tune);
-            assertThat(MusicXmlWriter.write(Written.read(bytes).tune())).as(file.toString()).isEqualTo(bytes);
-            if (schema != null) assertThat(Written.problems(schema, bytes)).as(file.toString()).isEmpty();
+            assertThat(MusicXmlWriter.write(Written.read(bytes).tune()))
+                    .as(file.toString())
+                    .isEqualTo(bytes);
+            if (schema != null)
+                assertThat(Written.problems(schema, bytes)).as(file.toString()).isEmpty();
             if (!Written.readWithoutOurName(bytes).tune().equals(tune)) different.add(file.toString());
             assertUnrolled(file, tune);
         }
@@ -65,8 +68,8 @@ class WritingCorpusTest {
     }
 
     private static void assertUnrolled(Path file, Tune tune) {
-        Performance played = Performer.perform(
-                tune, SettingsBuilder.of(tune).timesThrough(2).build());
+        Performance played =
+                Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(2).build());
         Tune unrolled = MusicXmlWriter.unrolled(played, Marking.NONE);
         Performance again = Performer.perform(
                 Written.read(MusicXmlWriter.write(unrolled)).tune(),

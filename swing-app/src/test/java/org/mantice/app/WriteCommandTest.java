@@ -28,7 +28,8 @@ class WriteCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"musicxml", "mxl"})
     void tunesAreWrittenAndAreTheSameTunes(String format) {
-        Answer answer = call("write", tune("the-rusty-gate"), tune("the-ropewalk-march"), "--out", folder, "--as", format);
+        Answer answer =
+                call("write", tune("the-rusty-gate"), tune("the-ropewalk-march"), "--out", folder, "--as", format);
 
         assertThat(answer.code()).as(answer.err()).isZero();
         assertThat(answer.out().lines()).hasSize(2).allMatch(line -> line.endsWith("." + format));
@@ -42,8 +43,11 @@ class WriteCommandTest {
 
         assertThat(answer.code()).as(answer.err()).isZero();
         Tune unrolled = read(folder.resolve("the-rusty-gate.musicxml"));
-        assertThat(unrolled.measures()).hasSizeGreaterThanOrEqualTo(2 * read(tune("the-rusty-gate")).measures().size());
-        assertThat(unrolled.measures()).allMatch(measure -> measure.barlines().repeatEnd().isEmpty());
+        assertThat(unrolled.measures())
+                .hasSizeGreaterThanOrEqualTo(
+                        2 * read(tune("the-rusty-gate")).measures().size());
+        assertThat(unrolled.measures())
+                .allMatch(measure -> measure.barlines().repeatEnd().isEmpty());
     }
 
     @Test
@@ -62,8 +66,7 @@ class WriteCommandTest {
         byte[] before = Files.readAllBytes(own);
         Files.writeString(folder.resolve("bad.musicxml"), "<score-partwise>");
 
-        Answer answer = call(
-                "write", own, folder.resolve("bad.musicxml"), tune("the-ropewalk-march"), "--out", folder);
+        Answer answer = call("write", own, folder.resolve("bad.musicxml"), tune("the-ropewalk-march"), "--out", folder);
 
         assertThat(answer.code()).isEqualTo(1);
         assertThat(Files.readAllBytes(own)).isEqualTo(before);

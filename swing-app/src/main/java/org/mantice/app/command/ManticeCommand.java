@@ -11,8 +11,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /**
- * The command line. Exit codes: 0, all done; 1, some of the files could not be read, planned or agreed with; 2, the
- * call itself is wrong; 3, the program failed.
+ * The command line. Exit codes: 0, all done; 1, some of the files could not be read, planned, written or agreed with;
+ * 2, the call itself is wrong; 3, the program failed.
  */
 @Command(
         name = "mantice",

@@ -33,8 +33,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "write",
         mixinStandardHelpOptions = true,
-        description = "Writes tunes as MusicXML 4.0, each whole or not at all. Of a plan, its tune is written with every "
-                + "pass written out in the plan's register and octave.")
+        description =
+                "Writes tunes as MusicXML 4.0, each whole or not at all. Of a plan, its tune is written with every "
+                        + "pass written out in the plan's register and octave.")
 final class WriteCommand implements Callable<Integer> {
     enum Format {
         musicxml,
@@ -72,8 +73,7 @@ final class WriteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (times < 1 || times > 20)
-            throw new IllegalArgumentException("times is " + times + "; allowed: 1 to 20");
+        if (times < 1 || times > 20) throw new IllegalArgumentException("times is " + times + "; allowed: 1 to 20");
         PlanCommand.makeFolder(out);
         Set<Path> written = new LinkedHashSet<>();
         int failed = 0;
@@ -123,13 +123,12 @@ final class WriteCommand implements Callable<Integer> {
         PlanDocument document = PlanFile.read(file).document();
         Optional<Path> found = PlannedTune.find(file, document);
         if (found.isEmpty())
-            throw new IllegalArgumentException("its tune " + document.tune().file()
-                    + " is not there; allowed: at its place or beside the plan");
+            throw new IllegalArgumentException(
+                    "its tune " + document.tune().file() + " is not there; allowed: at its place or beside the plan");
         Tune tune = PlannedTune.readUnchanged(found.get(), document).tune();
         Performance performance = Performer.perform(tune, document.settings());
         return MusicXmlWriter.unrolled(
-                performance,
-                new PassRegisters(performance, document.plan().variation(), document.accordion()));
+                performance, new PassRegisters(performance, document.plan().variation(), document.accordion()));
     }
 
     private byte[] bytes(Tune tune) {

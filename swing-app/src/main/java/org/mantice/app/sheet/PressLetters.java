@@ -105,8 +105,8 @@ final class PressLetters {
     static List<Entry> of(List<ButtonStrip.Press> measure, Detail detail, MusicWords music) {
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < measure.size(); i++) {
-            boolean repeated = i > 0
-                    && isAlike(measure.get(i).event(), measure.get(i - 1).event());
+            boolean repeated =
+                    i > 0 && isAlike(measure.get(i).event(), measure.get(i - 1).event());
             boolean fingers = detail.fingers && (!repeated || detail == Detail.WITH_FINGERS);
             List<Entry> full = of(measure.get(i), detail.lettering, fingers, music);
             if (repeated && detail.dots()) entries.add(full.get(0).as(AS_BEFORE));

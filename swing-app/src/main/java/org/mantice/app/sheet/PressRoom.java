@@ -51,13 +51,11 @@ record PressRoom(double start, List<Gap> gaps) {
         for (int i = 0; i < measure.size(); i++) {
             MusicalTime here = presses.get(i).place().offset();
             List<ButtonStrip.Press> upToHere = measure.subList(Math.max(0, i - 1), i + 1);
-            List<PressLetters.Entry> entries =
-                    PressLetters.of(upToHere, PressLetters.Detail.FINGERS_ONCE, music);
+            List<PressLetters.Entry> entries = PressLetters.of(upToHere, PressLetters.Detail.FINGERS_ONCE, music);
             int before = i == 0 ? 0 : presses.get(i - 1).buttons().size();
             for (PressLetters.Entry entry : entries.subList(before, entries.size())) {
                 MusicalTime from = lastAt.get(entry.lane());
-                if (from != null)
-                    gaps.add(new Gap(from, here, reach.get(entry.lane()) + BETWEEN - entry.left()));
+                if (from != null) gaps.add(new Gap(from, here, reach.get(entry.lane()) + BETWEEN - entry.left()));
                 else if (here.isZero()) start = Math.max(start, BETWEEN - entry.left());
                 lastAt.put(entry.lane(), here);
                 reach.put(entry.lane(), entry.right());

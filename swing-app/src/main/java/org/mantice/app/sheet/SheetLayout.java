@@ -73,8 +73,7 @@ final class SheetLayout {
 
     private PressRoom presses(Cell cell, List<PlayedPlan> plans) {
         if (cell.played().isEmpty() || !content.strips().contains(Strip.BUTTONS)) return PressRoom.NONE;
-        MusicalTime end =
-                content.performance().tune().measure(cell.written()).length();
+        MusicalTime end = content.performance().tune().measure(cell.written()).length();
         return PressRoom.of(plans, cell.played().getAsInt(), end, words.music());
     }
 

@@ -100,7 +100,8 @@ final class WeightRow extends JPanel {
     /** A number that changes would like to be seen wherever it stands; it is shown when the player is at it. */
     @Override
     public void scrollRectToVisible(Rectangle wanted) {
-        Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Component focused =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (focused != null && SwingUtilities.isDescendingFrom(focused, this)) super.scrollRectToVisible(wanted);
     }
 

@@ -3,8 +3,8 @@ package org.mantice.app.words;
 import java.util.ArrayList;
 import java.util.List;
 import org.mantice.fault.FilePlace;
-import org.mantice.fault.TextPlace;
 import org.mantice.fault.ManticeException;
+import org.mantice.fault.TextPlace;
 import org.mantice.file.FileWriteException;
 import org.mantice.file.JsonFileException;
 import org.mantice.layer.RuleFailureException;
@@ -72,7 +72,8 @@ final class ProblemWords {
         if (place.line().isPresent())
             parts.add(words.text("problems.line", String.valueOf(place.line().getAsInt())));
         if (place.column().isPresent())
-            parts.add(words.text("problems.column", String.valueOf(place.column().getAsInt())));
+            parts.add(
+                    words.text("problems.column", String.valueOf(place.column().getAsInt())));
         return String.join(", ", parts);
     }
 

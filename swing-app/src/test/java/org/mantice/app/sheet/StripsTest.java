@@ -226,7 +226,9 @@ class StripsTest {
             PlayedPlan plan = new PlayedPlan(content.performance(), band);
             for (MeasureGrid.Line line : layout.grid().lines())
                 for (MeasureGrid.Box box : line.boxes()) {
-                    List<ButtonStrip.Press> presses = plan.presses(box.cell().played().orElseThrow()).stream()
+                    List<ButtonStrip.Press> presses = plan
+                            .presses(box.cell().played().orElseThrow())
+                            .stream()
                             .map(event -> new ButtonStrip.Press(
                                     event, box.index(), box.xOf(event.place().offset()), box.right()))
                             .toList();

@@ -260,11 +260,12 @@ class ProblemWordsTest {
         Sentence sentence = Sentence.of("locks-contradict", "These locks contradict each other: {0}.", joined);
 
         assertThat(german.sentence(sentence))
-                .isEqualTo("Was festgehalten ist, widerspricht sich: Register Fagott in Durchgang 1, eine Oktave tiefer,"
-                        + " Balgwechsel bei Takt 1, Zählzeit 1 in Durchgang 2,"
-                        + " kein Balgwechsel bei Takt 1, Zählzeit 1,"
-                        + " E-Terzbass bei Takt 1, Zählzeit 1 in Durchgang 1 und"
-                        + " Finger 4 auf Ton 2 bei Takt 1, Zählzeit 1 in Durchgang 2.");
+                .isEqualTo(
+                        "Was festgehalten ist, widerspricht sich: Register Fagott in Durchgang 1, eine Oktave tiefer,"
+                                + " Balgwechsel bei Takt 1, Zählzeit 1 in Durchgang 2,"
+                                + " kein Balgwechsel bei Takt 1, Zählzeit 1,"
+                                + " E-Terzbass bei Takt 1, Zählzeit 1 in Durchgang 1 und"
+                                + " Finger 4 auf Ton 2 bei Takt 1, Zählzeit 1 in Durchgang 2.");
     }
 
     @Test
