@@ -10,7 +10,8 @@ import javax.swing.JSplitPane;
  */
 final class FirstSplit extends JSplitPane {
     private final double share;
-    private boolean placed;
+    /** Where the border was put; -1 before. */
+    private int placed = -1;
 
     /**
      * @param share of the first area, 0 to 1
@@ -24,12 +25,14 @@ final class FirstSplit extends JSplitPane {
         getAccessibleContext().setAccessibleName(name);
     }
 
+    /** The share holds at every size until the player moves the border. */
     @Override
     public void setBounds(int x, int y, int width, int height) {
         super.setBounds(x, y, width, height);
         int length = getOrientation() == HORIZONTAL_SPLIT ? width : height;
-        if (placed || length <= getDividerSize()) return;
-        placed = true;
-        setDividerLocation((int) Math.round(share * (length - getDividerSize())));
+        boolean moved = placed >= 0 && getDividerLocation() != placed;
+        if (moved || length <= getDividerSize()) return;
+        placed = (int) Math.round(share * (length - getDividerSize()));
+        setDividerLocation(placed);
     }
 }
