@@ -14,7 +14,8 @@ public record MelodyChoice(PartInfo part, int staff, Rule rule) {
         ONLY_PART("the only part with pitched notes"),
         CARRIES_CHORDS("the first part in a treble clef that carries chord symbols"),
         TREBLE("the first part in a treble clef"),
-        FIRST("the first part with pitched notes");
+        FIRST("the first part with pitched notes"),
+        MELODIC("the part most like a melody: high, one note at a time, named or sung as one");
 
         private final String sentence;
 

@@ -38,6 +38,9 @@ public enum SkippedWhat {
     TRANSPOSING_MACRO(Kind.LEFT_OUT, "macro {0}, which transposes"),
     RESERVED_SIGN(Kind.LEFT_OUT, "{0}, a sign that is kept for later versions"),
     PART_OF_ORDER(Kind.LEFT_OUT, "part {0} in the order of parts, which is written nowhere"),
+    DRUM_NOTES(Kind.LEFT_OUT, "drum notes of part {0}"),
+    NOTES_UNDER_MELODY(Kind.LEFT_OUT, "notes under the melody in its own part"),
+    TRACK_DAMAGED(Kind.LEFT_OUT, "track {0} from byte {1} on, which cannot be read"),
 
     ARCHIVE(Kind.CHANGED, "archive: {0}"),
     ENCODING(Kind.CHANGED, "encoding: the text is not the {0} it claims to be, read as {1}"),
@@ -65,6 +68,8 @@ public enum SkippedWhat {
     CHORD_OPTIONAL(Kind.CHANGED, "chord symbol {0} in brackets counts as written"),
     KEY_SHOWN(Kind.CHANGED, "key signature {0} shown as {1}; every note sounds as written"),
     PARTS_WRITTEN_OUT(Kind.CHANGED, "parts written out in the order {0}"),
+    CHORD_LENGTH_OF_TOP(Kind.CHANGED, "notes of a chord with different lengths; the highest one's is taken"),
+    NOTES_ON_GRID(Kind.CHANGED, "notes moved onto the grid, by up to {0} % of a quarter note"),
 
     NO_DIVISIONS(Kind.ASSUMED, "one division a quarter note"),
     NO_METER(Kind.ASSUMED, "meter {0}, from the length of most measures"),
@@ -72,6 +77,13 @@ public enum SkippedWhat {
     SIGNS_OF_PART(Kind.ASSUMED, "{0} of part {1} belong to the melody"),
     TOP_STAFF_EMPTY(Kind.ASSUMED, "staff {0} holds the melody, because no staff above has notes"),
     FIRST_OF_BOOK(Kind.ASSUMED, "the first of {0} tunes in the file is meant"),
+    BEAT_DIVIDED(Kind.ASSUMED, "beats of {0} are divided into {1}"),
+    PACE_FOLLOWED(Kind.ASSUMED, "beats last {0} % to {1} % of what the file counts"),
+    PICKUP_ASSUMED(Kind.ASSUMED, "the first measure is a pickup, because {0} of it is silent"),
+    METER_OF_STANDARD(Kind.ASSUMED, "meter {0}, because the file names none"),
+    KEY_FOUND_MAJOR(Kind.ASSUMED, "key of {0} major, from the notes"),
+    KEY_FOUND_MINOR(Kind.ASSUMED, "key of {0} minor, from the notes"),
+    CHORDS_RECOGNISED(Kind.ASSUMED, "chord symbols, recognised from the notes of {0}"),
 
     STRAY_SIGN(Kind.FORGIVEN, "{0} means nothing here"),
     UNCLOSED(Kind.FORGIVEN, "{0} without its end"),

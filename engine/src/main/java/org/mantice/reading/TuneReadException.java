@@ -11,10 +11,10 @@ public final class TuneReadException extends ManticeException {
     public enum Reason {
         NOT_FOUND("no such file"),
         UNREADABLE("cannot be read: {0}"),
-        EMPTY("the file is empty; allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)"),
+        EMPTY("the file is empty; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
         TOO_LARGE("the file has {0} bytes; allowed: at most {1}"),
-        BINARY("the file is neither text nor an archive of MusicXML; allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)"),
-        OTHER_FORMAT("the file looks like {0}; allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)"),
+        BINARY("the file is neither text nor an archive of MusicXML; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
+        OTHER_FORMAT("the file looks like {0}; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
         BAD_ENCODING("the text is not valid {0}; allowed: UTF-8, UTF-16 or the encoding that its first line declares"),
         TRUNCATED("the file ends in the middle of the score; allowed: a complete MusicXML file"),
         NOT_WELL_FORMED("the XML is damaged ({0}); allowed: well-formed XML"),
@@ -37,6 +37,10 @@ public final class TuneReadException extends ManticeException {
         NO_TUNES("the file has no tune; allowed: tunes that begin with X: and hold a key"),
         NO_SUCH_TUNE("there is no tune \"{0}\"; allowed: {1}"),
         NOT_STRICT("{0}; allowed in strict reading: ABC 2.1 as it is written down"),
+        MIDI_TRUNCATED("the MIDI file ends before its first track; allowed: a complete file"),
+        MIDI_FORMAT("the MIDI file has format {0}; allowed: 0 and 1"),
+        MIDI_FRAMES("the MIDI file does not count time in parts of a quarter note; allowed: 1 to 32767 parts"),
+        MIDI_TOO_MANY_EVENTS("the MIDI file has more than {0} notes and signs; allowed: at most {0}"),
         TIME_TOO_FINE("note lengths here cannot be counted exactly; allowed: divisions up to a million a quarter note");
 
         private final String template;

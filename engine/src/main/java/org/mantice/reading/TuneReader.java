@@ -20,7 +20,7 @@ import org.mantice.reading.TuneReadException.Reason;
  * Nothing is ever fetched from elsewhere. Stateless.
  */
 public final class TuneReader {
-    private final List<TuneFormat> formats = List.of(new MusicXmlFormat(), new AbcFormat());
+    private final List<TuneFormat> formats = List.of(new MidiFormat(), new MusicXmlFormat(), new AbcFormat());
 
     public ReadTune read(Path file) {
         return read(file, ReadOptions.DEFAULT);
@@ -79,7 +79,6 @@ public final class TuneReader {
     private static TuneReadException refuse(TuneSource source) {
         String start =
                 new String(source.bytes(), 0, Math.min(source.bytes().length, 1024), StandardCharsets.ISO_8859_1);
-        if (start.startsWith("MThd")) return TuneReadException.of(Reason.OTHER_FORMAT, source.place(), "a MIDI file");
         if (start.isBlank()) return TuneReadException.of(Reason.EMPTY, source.place());
         if (start.chars().anyMatch(c -> c < 32 && c != '\t' && c != '\n' && c != '\r' && c != '\f'))
             return TuneReadException.of(Reason.BINARY, source.place());

@@ -17,7 +17,7 @@ import org.mantice.reading.TuneReadException.Reason;
 
 /** Every unreadable file ends in one clear message with the place and what is allowed. */
 class BadInputTest {
-    private static final String ALLOWED = "allowed: MusicXML (.musicxml, .xml, .mxl) or ABC (.abc)";
+    private static final String ALLOWED = "allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)";
     private static final String GOOD = Xml.score(Xml.note("C4", 16));
 
     private static TuneReadException refusal(byte[] bytes) {
@@ -63,7 +63,7 @@ class BadInputTest {
 
     @Test
     void filesOfOtherKindsAreNamed() {
-        assertThat(refusal("MThd\0\0\0\6")).hasMessage("bad.xml: the file looks like a MIDI file; " + ALLOWED);
+        assertThat(refusal("MThd\0\0\0\6")).hasMessage("bad.xml: the MIDI file ends before its first track; allowed: a complete file");
         assertThat(refusal("Dear reader")).hasMessage("bad.xml: the file looks like plain text; " + ALLOWED);
         assertThat(refusal("<html><body/></html>"))
                 .hasMessage("bad.xml, line 1: the outermost element is <html>; "

@@ -65,8 +65,8 @@ public final class ChordFinder {
     }
 
     private static Sounding sounding(MidiNote note, Grid grid, int division) {
-        long start = Grid.fineOf(grid.onset(Grid.fine(note.start(), division)));
-        long end = grid.written(Grid.fine(note.end(), division));
+        long start = Grid.fineOf(grid.onset(Grid.moment(note.start(), division)));
+        long end = grid.written(Grid.moment(note.end(), division));
         return new Sounding(note.pitch(), start, Math.max(end, start + Grid.FINE / 16));
     }
 

@@ -32,11 +32,13 @@ public final class Grid {
         this.tolerance = tolerance;
     }
 
-    static long fine(long tick, int division) {
+    /** The moment of a tick. */
+    public static long moment(long tick, int division) {
         return (tick * FINE + division / 2) / division;
     }
 
-    static long fineOf(MusicalTime time) {
+    /** A length in writing. */
+    public static long fineOf(MusicalTime time) {
         return time.times(4L * FINE).countOf(MusicalTime.WHOLE);
     }
 

@@ -60,7 +60,7 @@ public final class Quantizer {
      */
     public static Grid grid(Bars bars, long[] ticks, int division) {
         long[] moments = Arrays.stream(ticks)
-                .map(tick -> Grid.fine(tick, division))
+                .map(tick -> Grid.moment(tick, division))
                 .distinct()
                 .toArray();
         long tolerance = division >= 96 ? Grid.FINE / division + 1 : Grid.FINE / 2 / division + 1;

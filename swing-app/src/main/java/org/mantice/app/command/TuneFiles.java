@@ -14,7 +14,7 @@ import org.mantice.file.PlanFile;
 
 /** Files as given; a folder stands for the tunes in it and below, by name. */
 final class TuneFiles {
-    private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl", ".abc");
+    private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl", ".abc", ".mid", ".midi", ".rmi");
 
     private static final List<String> OURS = List.of(PlanFile.SUFFIX, ".accordion.json", ".player.json");
 
@@ -23,7 +23,7 @@ final class TuneFiles {
     private TuneFiles() {}
 
     static List<Path> in(List<Path> given) throws IOException {
-        return in(given, TuneFiles::looksLikeATune, "a folder with tunes in it or below (.musicxml, .xml, .mxl, .abc)");
+        return in(given, TuneFiles::looksLikeATune, "a folder with tunes in it or below (.musicxml, .xml, .mxl, .abc, .mid)");
     }
 
     /** The same, with the plans and profiles of a folder as well. */
