@@ -28,12 +28,22 @@ public record CostTree(String text, long cost, String about, List<CostTree> chil
 
     /** Of one plan, or a part of it. @param title of the whole */
     public static CostTree of(Explanation explanation, String title, RuleWords rules, Words words) {
-        return new Builder(rules, words, false).tree(explanation, title, "");
+        return new Builder(rules, words, false, "").tree(explanation, title, "");
+    }
+
+    /**
+     * Of one place of a plan.
+     *
+     * @param title of the whole
+     * @param place in words, not said again of what is paid there
+     */
+    static CostTree ofPlace(Explanation explanation, String title, String place, RuleWords rules, Words words) {
+        return new Builder(rules, words, false, place).tree(explanation, title, "");
     }
 
     /** Of one plan's tree minus another's. @param title of the whole */
     public static CostTree ofDifference(Explanation difference, String title, RuleWords rules, Words words) {
-        return new Builder(rules, words, true).tree(difference, title, "");
+        return new Builder(rules, words, true, "").tree(difference, title, "");
     }
 
     /** One line a node, indented by depth, as plain text. */
@@ -48,7 +58,7 @@ public record CostTree(String text, long cost, String about, List<CostTree> chil
         for (CostTree child : children) child.append(lines, indent + "  ");
     }
 
-    private record Builder(RuleWords rules, Words words, boolean signed) {
+    private record Builder(RuleWords rules, Words words, boolean signed, String known) {
         CostTree tree(Explanation node, String title, String ruleId) {
             List<CostTree> children = node.children().stream()
                     .filter(child -> child.cost() != 0 || !child.children().isEmpty())
@@ -81,7 +91,7 @@ public record CostTree(String text, long cost, String about, List<CostTree> chil
             if (leaf.facts().isEmpty()) return place;
             return leaf.facts().stream()
                     .map(fact -> rules.fact(ruleId, fact))
-                    .collect(Collectors.joining("; ", place + ": ", ""));
+                    .collect(Collectors.joining("; ", place.equals(known) ? "" : place + ": ", ""));
         }
     }
 }

@@ -32,20 +32,28 @@ record WhyPlace(PlannerState state, Performance performance, Selection selection
 
     /** A line for the place, one for each decision, one if it is locked, one for what it pays. */
     String heading() {
-        String place = spot().strip() == Strip.REGISTERS
-                ? words.text("why.pass", spot().pass())
-                : music.place(performance, spot().measure(), spot().place());
         List<String> lines = new ArrayList<>();
-        lines.add(words.text("why.heading", offer().letter(), place));
+        lines.add(words.text("why.heading", offer().letter(), place()));
         List<Decision> here = insight().map(Insight::here).orElse(List.of());
         for (Decision decision : here)
             if (decision.kind() != Decision.Kind.HAND_PLACE)
-                lines.add(words.text("why.decided", music.kind(decision.kind()), value(decision)));
+                lines.add(words.text("why.decided", music.kind(decision.kind()), decided(decision)));
         if (insight().isPresent() && here.isEmpty() && spot().strip() == Strip.BELLOWS)
             lines.add(words.text("why.noTurn"));
         if (!Locks.at(state.setup().locks(), spot()).isEmpty()) lines.add(words.text("why.locked"));
         share().ifPresent(lines::add);
         return String.join("\n", lines);
+    }
+
+    private String place() {
+        return spot().strip() == Strip.REGISTERS
+                ? words.text("why.pass", spot().pass())
+                : music.place(performance, spot().measure(), spot().place());
+    }
+
+    /** The kind says that it is a finger. */
+    private String decided(Decision decision) {
+        return decision.kind() == Decision.Kind.FINGER ? decision.value() : value(decision);
     }
 
     /** While plans are being searched for, the place's costs and the plan's are not of the same weights. */
@@ -62,7 +70,8 @@ record WhyPlace(PlannerState state, Performance performance, Selection selection
     }
 
     Optional<CostTree> costs(RuleWords rules) {
-        return insight().map(known -> CostTree.of(known.explanation(), words.text("why.share"), rules, words));
+        return insight().map(known ->
+                CostTree.ofPlace(known.explanation(), words.text("why.share"), place(), rules, words));
     }
 
     /** None where the bellows begin: there is nothing yet that could turn. */
