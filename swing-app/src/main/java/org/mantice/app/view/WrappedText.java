@@ -1,5 +1,6 @@
 package org.mantice.app.view;
 
+import java.awt.Rectangle;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
@@ -14,6 +15,12 @@ final class WrappedText extends JTextArea {
         setWrapStyleWord(true);
         setOpaque(false);
         getAccessibleContext().setAccessibleName(name);
+    }
+
+    /** A text that changes does not pull the view to itself. */
+    @Override
+    public void scrollRectToVisible(Rectangle wanted) {
+        if (isFocusOwner()) super.scrollRectToVisible(wanted);
     }
 
     @Override
