@@ -31,7 +31,7 @@ final class PickField<T> extends JPanel {
     private boolean showing;
 
     PickField(String title, Choices<T> choices, Consumer<T> picked) {
-        super(new WrappingLayout(3, 0));
+        super(WrappingLayout.together(3));
         this.choices = choices;
         this.label = new JLabel(title);
         label.setLabelFor(combo);

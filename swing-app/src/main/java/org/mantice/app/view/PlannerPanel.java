@@ -89,7 +89,7 @@ public final class PlannerPanel extends JPanel {
         plans.setMinimumSize(new Dimension());
         side.setMinimumSize(new Dimension());
         add(top, BorderLayout.PAGE_START);
-        add(new FirstSplit(JSplitPane.HORIZONTAL_SPLIT, plans, side, 0.74, words.text("window.split.side")));
+        add(new FirstSplit(JSplitPane.HORIZONTAL_SPLIT, plans, side, 0.71, words.text("window.split.side")));
     }
 
     private void bindViews() {

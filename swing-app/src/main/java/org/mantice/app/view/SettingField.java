@@ -35,7 +35,7 @@ final class SettingField extends JPanel {
      * @param chosen takes the number, empty for none
      */
     SettingField(Words words, Title title, SpinnerNumberModel numbers, boolean optional, Consumer<OptionalInt> chosen) {
-        super(new WrappingLayout(3, 0));
+        super(WrappingLayout.together(3));
         this.words = words;
         this.title = title.text();
         this.chosen = chosen;

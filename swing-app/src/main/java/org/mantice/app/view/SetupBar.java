@@ -134,7 +134,7 @@ public final class SetupBar extends JPanel {
         who.add(air);
         who.add(player);
         JPanel how = new JPanel(new WrappingLayout(10, 4));
-        for (JPanel each : List.of(tempo, times, shift, loudnessField(), plans)) how.add(each);
+        for (JPanel each : List.of(tempo, times, shift, loudnessField())) how.add(each);
         JPanel both = new JPanel(new BorderLayout());
         both.add(who, BorderLayout.PAGE_START);
         both.add(how);
@@ -149,7 +149,7 @@ public final class SetupBar extends JPanel {
     }
 
     private JPanel loudnessField() {
-        JPanel field = new JPanel(new WrappingLayout(3, 0));
+        JPanel field = new JPanel(WrappingLayout.together(3));
         JLabel label = new JLabel(words.text("setup.loudness"));
         label.setLabelFor(loudness);
         for (Loudness each : Loudness.values()) loudness.addItem(music.loudness(each));
@@ -178,6 +178,7 @@ public final class SetupBar extends JPanel {
         progress.getAccessibleContext().setAccessibleName(words.text("setup.progress"));
         JButton stop = new JButton(actions.get(Command.STOP));
         stop.getAccessibleContext().setAccessibleName(stop.getText());
+        line.add(plans);
         line.add(progress);
         line.add(stop);
         line.add(happening);

@@ -12,9 +12,18 @@ import java.awt.Insets;
  * height. Before the container has a width, one line is assumed.
  */
 final class WrappingLayout extends FlowLayout {
+    private boolean together;
+
     /** @param gap in unscaled pixels between components and lines */
     WrappingLayout(int gap) {
         this(gap, gap);
+    }
+
+    /** For a few things within such a line, which belong together: they wrap only where the whole line is too narrow. */
+    static WrappingLayout together(int gap) {
+        WrappingLayout layout = new WrappingLayout(gap, 0);
+        layout.together = true;
+        return layout;
     }
 
     /**
@@ -28,10 +37,11 @@ final class WrappingLayout extends FlowLayout {
 
     @Override
     public Dimension preferredLayoutSize(Container target) {
-        if (target.getWidth() == 0) return super.preferredLayoutSize(target);
+        int width = together && target.getParent() != null ? target.getParent().getWidth() : target.getWidth();
+        if (width == 0) return super.preferredLayoutSize(target);
         synchronized (target.getTreeLock()) {
             Insets insets = target.getInsets();
-            int most = target.getWidth() - insets.left - insets.right - 2 * getHgap();
+            int most = width - insets.left - insets.right - 2 * getHgap();
             int widest = 0;
             int x = 0;
             int line = 0;
