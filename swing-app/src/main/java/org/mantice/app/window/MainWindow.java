@@ -93,12 +93,13 @@ public final class MainWindow extends JFrame implements Talk {
 
     private void show(PlannerState state) {
         content().status().show(state);
-        String tune = state.tune()
+        String key = papers.isUnsaved(state) ? "window.title.unsaved" : "window.title";
+        setTitle(state.tune()
                 .map(OpenTune::read)
                 .map(read -> read.tune().title())
-                .filter(title -> !title.isBlank())
-                .orElse(words.text("window.name"));
-        setTitle(words.text(papers.isUnsaved(state) ? "window.title.unsaved" : "window.title", tune));
+                .map(title -> title.isBlank() ? words.text("setup.untitled") : title)
+                .map(title -> words.text(key, title))
+                .orElse(words.text("window.name")));
         getAccessibleContext().setAccessibleName(getTitle());
     }
 
