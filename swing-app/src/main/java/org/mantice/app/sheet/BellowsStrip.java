@@ -82,9 +82,9 @@ final class BellowsStrip {
         items.add(Item.Drawn.of(Pleats.of(piece, out, BASE, this::yOf), Ink.ON_FAN, Pleats.THICKNESS));
         items.add(Item.Drawn.of(edge(piece), Ink.INK, 0.12));
         overComfort(piece);
-        if (piece.begins() && piece.stroke().index() > 0) items.add(fold(piece.left()));
-        if (piece.tornLeft()) items.add(tear(piece.left() - 0.35));
-        if (piece.tornRight()) items.add(tear(piece.right() + 0.35));
+        if (piece.begins() && piece.stroke().index() > 0) items.add(Signs.fold(piece.left(), WORDS - 0.1, BASE));
+        if (piece.tornLeft()) items.add(Signs.tear(piece.left() - 0.35, BASE));
+        if (piece.tornRight()) items.add(Signs.tear(piece.right() + 0.35, BASE));
     }
 
     private Path2D edge(Fan.Piece piece) {
@@ -110,21 +110,6 @@ final class BellowsStrip {
             path.lineTo(over && to.millilitres() < comfortable ? crossing : to.x(), yOf(comfortable));
         }
         if (path.getCurrentPoint() != null) items.add(Item.Drawn.of(path, Ink.ON_FAN, 0.16));
-    }
-
-    /** A zigzag from top to bottom, as a fold of the bellows seen from the side. */
-    private static Item fold(double x) {
-        int corners = 6;
-        Path2D path = new Path2D.Double();
-        path.moveTo(x, WORDS - 0.1);
-        for (int i = 1; i < corners; i++)
-            path.lineTo(x + (i % 2 == 0 ? -0.35 : 0.35), WORDS - 0.1 + i * (FAN + 0.1) / corners);
-        path.lineTo(x, BASE);
-        return Item.Drawn.of(path, Ink.INK, 0.24);
-    }
-
-    private static Item tear(double x) {
-        return Item.Drawn.of(Signs.open(x - 0.2, BASE + 0.3, x + 0.2, BASE - 1.2), Ink.INK, 0.16);
     }
 
     private void places(MeasureGrid.Box box, int played) {

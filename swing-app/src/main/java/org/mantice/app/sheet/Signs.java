@@ -105,6 +105,22 @@ final class Signs {
         return Item.Filled.of(path, Ink.INK);
     }
 
+    /** A zigzag from top to bottom, as a fold of the bellows seen from the side. */
+    static Item fold(double x, double top, double base) {
+        int corners = 6;
+        Path2D path = new Path2D.Double();
+        path.moveTo(x, top);
+        for (int i = 1; i < corners; i++)
+            path.lineTo(x + (i % 2 == 0 ? -0.35 : 0.35), top + i * (base - top) / corners);
+        path.lineTo(x, base);
+        return Item.Drawn.of(path, Ink.INK, 0.24);
+    }
+
+    /** A short stroke across the base: here the play goes on elsewhere. */
+    static Item tear(double x, double base) {
+        return Item.Drawn.of(open(x - 0.2, base + 0.3, x + 0.2, base - 1.2), Ink.INK, 0.16);
+    }
+
     /** How the hand comes to its place. */
     static Item move(HandMove move, double x, double y) {
         return switch (move) {

@@ -51,6 +51,7 @@ public enum Command {
     GERMAN(Group.SHOW),
 
     KEYS(Group.HELP),
+    SIGNS(Group.HELP),
     ABOUT(Group.HELP);
 
     /** The menus. */

@@ -3,6 +3,7 @@ package org.mantice.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Container;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.mantice.app.look.Looks;
 import org.mantice.app.view.AccessibleNames;
+import org.mantice.app.sheet.SheetSign;
 import org.mantice.app.view.Actions;
 import org.mantice.app.view.Command;
 import org.mantice.app.view.Pictures;
@@ -63,6 +65,22 @@ class PagesTest {
                 .singleElement()
                 .satisfies(row -> assertThat(row.keys()).isNotBlank());
         AccessibleNames.check(page);
+    }
+
+    @ParameterizedTest
+    @MethodSource("languages")
+    void signsPageShowsEverySignOfTheSheet(Locale language) throws IOException {
+        Words words = Words.of(language);
+
+        SignsPage page = new SignsPage(words);
+        BufferedImage picture = Pictures.of(page, 640, 40 * SheetSign.values().length);
+        Pictures.keep(picture, "shell-signs-" + language);
+
+        AccessibleNames.check(page);
+        assertThat(Stream.of(SheetSign.values()).map(sign -> words.of("sheet", sign)))
+                .doesNotHaveDuplicates()
+                .allSatisfy(meaning -> assertThat(meaning).endsWith("."));
+        assertThat(Pictures.colours(picture)).isGreaterThan(8);
     }
 
     @ParameterizedTest
