@@ -58,9 +58,9 @@ final class ChordLine {
         for (ScoreChord chord : chords) {
             boolean inside = chord.onset().isBefore(lengths.get(measure.index()));
             if (inside && (taken.add(chord.onset()) || verbatim)) {
-                placed.add(new PlacedChord(chord.onset(), chord.symbol()));
+                placed.add(new PlacedChord(chord.onset(), chord.symbol(), chord.proposed()));
                 report.addAllAt(measure.number(), chord.findings());
-            } else if (!placed.contains(new PlacedChord(chord.onset(), chord.symbol()))) {
+            } else if (!placed.contains(new PlacedChord(chord.onset(), chord.symbol(), chord.proposed()))) {
                 report.addAt(
                         measure.number(),
                         inside ? SkippedWhat.CHORD_BESIDE : SkippedWhat.CHORD_AFTER_END,

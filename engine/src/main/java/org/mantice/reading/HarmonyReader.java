@@ -16,6 +16,9 @@ import org.mantice.tune.Step;
 
 /** Reads one harmony element, which may hold several chord symbols. */
 final class HarmonyReader {
+    /** The editorial level of a chord symbol that nobody wrote; our own word, the standard leaves it to the file. */
+    private static final String PROPOSED = "proposed";
+
     private final Transposition transposition;
     private final Key writtenKey;
     private final boolean verbatim;
@@ -65,7 +68,7 @@ final class HarmonyReader {
         Optional<NoteName> bass = bass(group, kind, root.get(), findings);
         NoteName sounding = kind == ChordKind.NONE ? root.get() : transposition.of(root.get());
         ChordSymbol symbol = new ChordSymbol(sounding, kind, degrees, bass.map(transposition::of), text);
-        return Optional.of(new ScoreChord(onset, placed, symbol, List.copyOf(findings)));
+        return Optional.of(new ScoreChord(onset, placed, symbol, group.text("level").equals(PROPOSED), List.copyOf(findings)));
     }
 
     private Optional<NoteName> root(XmlNode group, List<Finding> findings) {

@@ -5,6 +5,7 @@ import org.mantice.tune.ChordDegree;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.NoteName;
+import org.mantice.tune.PlacedChord;
 
 /** Writes chord symbols. */
 final class Harmonies {
@@ -15,7 +16,8 @@ final class Harmonies {
     }
 
     /** @param offset in divisions from where the file stands */
-    void write(ChordSymbol symbol, long offset) {
+    void write(PlacedChord chord, long offset) {
+        ChordSymbol symbol = chord.symbol();
         out.open("harmony");
         writeRoot(symbol);
         out.leaf("kind", symbol.kind().musicXml(), "text", symbol.text());
@@ -27,6 +29,7 @@ final class Harmonies {
                     .leaf("degree-type", degree.change().name().toLowerCase(Locale.ROOT))
                     .close();
         if (offset != 0) out.leaf("offset", String.valueOf(offset), "sound", "yes");
+        if (chord.proposed()) out.leaf("level", "proposed", "parentheses", "yes");
         out.close();
     }
 

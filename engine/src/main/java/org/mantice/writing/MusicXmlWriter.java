@@ -29,7 +29,8 @@ import org.mantice.tune.Tune;
  * </ul>
  *
  * <p>An event that no single note shows is written as tied notes, of which all but the first carry a notation "same
- * event" that is not printed. A phrase start is a direction "phrase start" that is not printed either. Stateless.
+ * event" that is not printed. A phrase start is a direction "phrase start" that is not printed either. A proposed chord
+ * has the editorial level "proposed". Stateless.
  */
 public final class MusicXmlWriter {
     /** Who wrote the file. What it says is then taken at its word when it is read again. */

@@ -72,7 +72,7 @@ final class ScoreWriter {
         PlacedSigns signs = new PlacedSigns(count);
         Harmonies harmonies = new Harmonies(out);
         for (PlacedChord chord : measure.chords())
-            signs.add(chord.offset(), offset -> harmonies.write(chord.symbol(), offset));
+            signs.add(chord.offset(), offset -> harmonies.write(chord, offset));
         Directions directions = new Directions(out);
         measure.marks().forEach(mark -> signs.add(mark.offset(), offset -> directions.write(mark, offset)));
         melody.write(measure, count, signs);

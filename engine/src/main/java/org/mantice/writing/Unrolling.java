@@ -3,7 +3,9 @@ package org.mantice.writing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.mantice.performance.Assumptions;
 import org.mantice.performance.HarmonySpan;
@@ -31,6 +33,7 @@ final class Unrolling {
     private final List<List<HarmonySpan>> harmony = new ArrayList<>();
     private final List<Optional<TrebleMoment>> firstMoments = new ArrayList<>();
     private final List<Optional<Tempo>> entryTempos = new ArrayList<>();
+    private final Map<ChordSymbol, Boolean> proposed = new HashMap<>();
     private Optional<ChordSymbol> ringing = Optional.empty();
     private Tempo tempo;
     private int loudness;
@@ -97,8 +100,9 @@ final class Unrolling {
         boolean written =
                 measure.chords().stream().anyMatch(chord -> chord.offset().equals(MusicalTime.ZERO));
         if (!written && entry.isPresent() && !entry.equals(ringing))
-            chords.add(new PlacedChord(MusicalTime.ZERO, entry.get()));
+            chords.add(new PlacedChord(MusicalTime.ZERO, entry.get(), proposed.getOrDefault(entry.get(), false)));
         chords.addAll(measure.chords());
+        measure.chords().forEach(chord -> proposed.merge(chord.symbol(), chord.proposed(), Boolean::logicalAnd));
         ringing = spans.get(spans.size() - 1).chord();
         return chords;
     }

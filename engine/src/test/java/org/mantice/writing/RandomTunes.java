@@ -151,7 +151,7 @@ final class RandomTunes {
 
     private List<PlacedChord> chords(MusicalTime length) {
         List<PlacedChord> chords = new ArrayList<>();
-        while (!one(3)) chords.add(new PlacedChord(one(3) ? MusicalTime.ZERO : part(length), chord()));
+        while (!one(3)) chords.add(new PlacedChord(one(3) ? MusicalTime.ZERO : part(length), chord(), one(4)));
         return chords;
     }
 
