@@ -40,7 +40,20 @@ class WritingCorpusTest {
         check(Corpus.files(folder, ENDINGS).stream().map(Corpus.Numbered::path).toList(), folder);
     }
 
+    /** Where the writer is not known, a word that ABC keeps as a word may be read as a sign: not checked here. */
+    @ParameterizedTest
+    @ValueSource(strings = {"abc-nottingham", "abc-flyingcat"})
+    void tunesInAbcComeBackAsTheyWere(String folder) throws Exception {
+        List<Path> files =
+                Corpus.files(folder, ".abc").stream().map(Corpus.Numbered::path).toList();
+        check(files, folder, false);
+    }
+
     private void check(List<Path> files, String name) throws Exception {
+        check(files, name, true);
+    }
+
+    private void check(List<Path> files, String name, boolean alsoWithoutOurName) throws Exception {
         MusicXmlSchema schema = MusicXmlSchema.find().orElse(null);
         List<String> different = new ArrayList<>();
         int written = 0;
@@ -59,7 +72,7 @@ class WritingCorpusTest {
                     .isEqualTo(bytes);
             if (schema != null)
                 assertThat(Written.problems(schema, bytes)).as(file.toString()).isEmpty();
-            if (!Written.readWithoutOurName(bytes).tune().equals(tune)) different.add(file.toString());
+            if (alsoWithoutOurName && !Written.readWithoutOurName(bytes).tune().equals(tune)) different.add(file.toString());
             assertUnrolled(file, tune);
         }
         System.out.println(name + ": " + written + " of " + files.size() + " written and read back");
