@@ -25,6 +25,7 @@ import org.mantice.app.model.PlannerState;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.view.SheetSpots;
 import org.mantice.app.view.SheetView;
+import org.mantice.app.view.WhyView;
 
 class MainJobByMouseIT extends MainJob {
     @Test
@@ -67,6 +68,9 @@ class MainJobByMouseIT extends MainJob {
                         && insight.selection().equals(state().selection().orElseThrow()))
                 .isPresent());
         side.selectTab("Why");
+        until("why is in view", () -> robot.finder()
+                .findByType(window.target(), WhyView.class)
+                .isShowing());
         JTableFixture choices = new JTableFixture(robot, named(JTable.class, "What else was possible here"));
         choices.selectCell(TableCell.row(1).column(0));
         picture("mouse-3-why");
