@@ -55,8 +55,10 @@ public record TasteModel(List<Group> groups) {
             Optional<String> pack) {
         /** Whether all words searched for, or parts of them, are among the rule's; no words find every rule. */
         public boolean matches(String text) {
-            String all = String.join("\n", title, about, ruleId, pack.orElse("")).toLowerCase(Locale.ROOT);
-            return Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(all::contains);
+            String all =
+                    String.join("\n", title, about, ruleId, pack.orElse("")).toLowerCase(Locale.ROOT);
+            return Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+"))
+                    .allMatch(all::contains);
         }
     }
 
@@ -72,7 +74,8 @@ public record TasteModel(List<Group> groups) {
             List<Start> starts = new ArrayList<>();
             for (Packs.Pack pack : packs.packs()) {
                 for (Rule<?> rule : pack.provider().rules())
-                    if (rule.info().ruleSet() == set) rows.add(row(state, pack, rule.info().id(), rules, words));
+                    if (rule.info().ruleSet() == set)
+                        rows.add(row(state, pack, rule.info().id(), rules, words));
                 for (Leaning leaning : pack.provider().leanings())
                     if (leaning.ruleSet() == set) starts.add(start(leaning, rules, words));
             }
@@ -84,7 +87,8 @@ public record TasteModel(List<Group> groups) {
     private static Row row(PlannerState state, Packs.Pack pack, String id, RuleWords rules, Words words) {
         Taste taste = state.setup().player().taste();
         Optional<String> from = pack.isFromJar()
-                ? Optional.of(words.text("taste.pack", pack.provider().id(), pack.provider().version()))
+                ? Optional.of(words.text(
+                        "taste.pack", pack.provider().id(), pack.provider().version()))
                 : Optional.empty();
         long paid = paid(state, id);
         return new Row(
@@ -100,8 +104,8 @@ public record TasteModel(List<Group> groups) {
 
     private static Start start(Leaning leaning, RuleWords rules, Words words) {
         String weights = leaning.weights().entrySet().stream()
-                .map(weight -> words.text(
-                        "taste.weight", rules.title(weight.getKey()), percent(weight.getValue(), words)))
+                .map(weight ->
+                        words.text("taste.weight", rules.title(weight.getKey()), percent(weight.getValue(), words)))
                 .collect(Collectors.joining("; "));
         return new Start(leaning, rules.title(leaning), weights);
     }

@@ -35,8 +35,7 @@ final class TallPanel extends JPanel implements Scrollable {
                 @Override
                 public void focusGained(FocusEvent event) {
                     Container around = child.getParent();
-                    scrollRectToVisible(
-                            SwingUtilities.convertRectangle(around, child.getBounds(), TallPanel.this));
+                    scrollRectToVisible(SwingUtilities.convertRectangle(around, child.getBounds(), TallPanel.this));
                 }
             });
             if (child instanceof Container inner) keepFocusInView(inner);

@@ -52,7 +52,8 @@ public final class TasteView extends JPanel {
         list.keepFocusInView();
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.getVerticalScrollBar().setUnitIncrement(list.getFontMetrics(list.getFont()).getHeight() * 2);
+        scroll.getVerticalScrollBar()
+                .setUnitIncrement(list.getFontMetrics(list.getFont()).getHeight() * 2);
         add(head(actions), BorderLayout.PAGE_START);
         add(scroll);
         getAccessibleContext().setAccessibleName(words.text("taste.title"));
@@ -116,8 +117,7 @@ public final class TasteView extends JPanel {
         for (TasteModel.Start start : group.starts()) {
             JButton button = new JButton(start.name());
             button.setToolTipText(start.weights());
-            button.getAccessibleContext()
-                    .setAccessibleName(words.text("taste.start.name", group.name(), start.name()));
+            button.getAccessibleContext().setAccessibleName(words.text("taste.start.name", group.name(), start.name()));
             button.getAccessibleContext().setAccessibleDescription(start.weights());
             button.addActionListener(event -> model.lean(start.leaning()));
             line.add(button);

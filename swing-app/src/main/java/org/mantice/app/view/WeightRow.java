@@ -83,8 +83,7 @@ final class WeightRow extends JPanel {
     private void slid() {
         if (following) return;
         boolean moved = slider.getValue() != onSlider(perMille);
-        weigh.weigh(
-                first.ruleId(), moved ? slider.percent() * PER_MILLE_OF_PERCENT : perMille, isChanging());
+        weigh.weigh(first.ruleId(), moved ? slider.percent() * PER_MILLE_OF_PERCENT : perMille, isChanging());
         if (!isChanging()) follow(() -> slider.setValue(onSlider(perMille)));
     }
 

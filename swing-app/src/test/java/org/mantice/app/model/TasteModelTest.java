@@ -141,7 +141,8 @@ class TasteModelTest {
             assertThat(group.starts()).allSatisfy(start -> {
                 assertThat(start.leaning().ruleSet()).isEqualTo(group.ruleSet());
                 assertThat(start.name()).isNotEqualTo(start.leaning().id());
-                assertThat(start.weights().split("; ")).hasSameSizeAs(start.leaning().weights().keySet());
+                assertThat(start.weights().split("; "))
+                        .hasSameSizeAs(start.leaning().weights().keySet());
             });
     }
 
@@ -160,7 +161,8 @@ class TasteModelTest {
 
         Taste taste = planner.state().setup().player().taste();
         assertThat(start.leaning().weights()).isNotEmpty();
-        start.leaning().weights().forEach((rule, weight) -> assertThat(taste.perMille(rule)).isEqualTo(weight));
+        start.leaning().weights().forEach((rule, weight) -> assertThat(taste.perMille(rule))
+                .isEqualTo(weight));
         assertThat(taste.perMille("fingering.span")).isEqualTo(3_000);
     }
 
@@ -206,8 +208,8 @@ class TasteModelTest {
         Packs packs = Packs.of(Optional.of(folder.resolve("packs")));
         PlannerModel planner = new PlannerModel(packs, new DirectBackground(), Planners.SETUP);
 
-        TasteModel taste = TasteModel.of(
-                planner.state(), packs, new RuleWords(packs.providers(), Locale.ENGLISH), words);
+        TasteModel taste =
+                TasteModel.of(planner.state(), packs, new RuleWords(packs.providers(), Locale.ENGLISH), words);
 
         List<TasteModel.Row> fromJars = taste.groups().stream()
                 .flatMap(group -> group.rows().stream())

@@ -112,7 +112,8 @@ class WhyModelTest {
 
     private static List<Site> sites(PlannerModel model) {
         return Site.of(
-                model.state().offers().get(0).plan(), model.state().performance().orElseThrow());
+                model.state().offers().get(0).plan(),
+                model.state().performance().orElseThrow());
     }
 
     @ParameterizedTest
@@ -126,8 +127,11 @@ class WhyModelTest {
             WhyModel why = whyOf(model);
             if (why.choices().isEmpty()) continue;
             seen++;
-            assertThat(why.choices().stream().filter(WhyModel.Row::own)).as(why.heading()).hasSize(1);
-            assertThat(why.choices().stream().map(row -> row.choice().extraCost())).isSorted();
+            assertThat(why.choices().stream().filter(WhyModel.Row::own))
+                    .as(why.heading())
+                    .hasSize(1);
+            assertThat(why.choices().stream().map(row -> row.choice().extraCost()))
+                    .isSorted();
         }
         assertThat(seen).isGreaterThan(5);
     }
@@ -176,7 +180,8 @@ class WhyModelTest {
                 .filter(why -> why.choices().size() == 1)
                 .findFirst();
 
-        assertThat(only.orElseThrow().note()).isEqualTo("Nothing else was possible here: no other buttons fit the chord.");
+        assertThat(only.orElseThrow().note())
+                .isEqualTo("Nothing else was possible here: no other buttons fit the chord.");
     }
 
     /** Its first part is played twice in a pass, and the two playings have buttons of their own. */
@@ -184,12 +189,14 @@ class WhyModelTest {
     void saysThatAChoiceInARepeatedPartHoldsEachTime() {
         PlannerModel geese = Planners.opened("seven-geese-in-the-schoolyard");
         Optional<WhyModel> repeated = sites(geese).stream()
-                .filter(site -> site.spot().strip() == Strip.FINGERS && site.spot().measure() < 12)
+                .filter(site ->
+                        site.spot().strip() == Strip.FINGERS && site.spot().measure() < 12)
                 .map(site -> {
                     geese.select(Optional.of(new Selection(0, site.spot())));
                     return whyOf(geese);
                 })
-                .filter(why -> !why.choices().isEmpty() && why.choices().get(0).choice().extraCost() > 0)
+                .filter(why -> !why.choices().isEmpty()
+                        && why.choices().get(0).choice().extraCost() > 0)
                 .findFirst();
 
         assertThat(repeated.orElseThrow().note()).startsWith("This place is played more than once in the pass");
@@ -228,7 +235,9 @@ class WhyModelTest {
         model.lock(new Lock.Turn(OptionalInt.empty(), new WrittenPlace(1, MusicalTime.ZERO), true));
 
         assertThat(model.state().performance()).isEmpty();
-        assertThat(whyOf(model).locks()).extracting(WhyModel.LockRow::words).allMatch(said -> said.contains("measure 2"));
+        assertThat(whyOf(model).locks())
+                .extracting(WhyModel.LockRow::words)
+                .allMatch(said -> said.contains("measure 2"));
         assertThat(whyOf(model).locks()).hasSize(1);
     }
 
@@ -256,7 +265,9 @@ class WhyModelTest {
 
         String text = why.text(why.costs(), words);
 
-        assertThat(text).startsWith(why.heading() + "\n\n").contains(why.costs().orElseThrow().lines());
+        assertThat(text)
+                .startsWith(why.heading() + "\n\n")
+                .contains(why.costs().orElseThrow().lines());
         assertThat(text).contains(" – this plan\n");
         assertThat(text.lines().filter(line -> line.matches(" {2}\\d+[.]\\d\\d {2}finger .*")))
                 .hasSameSizeAs(why.choices());
@@ -267,7 +278,8 @@ class WhyModelTest {
         select(Strip.BELLOWS);
         Words german = Words.of(Locale.GERMAN);
 
-        WhyModel why = WhyModel.of(planner.state(), new RuleWords(Packs.ofClassPath().providers(), Locale.GERMAN), german);
+        WhyModel why =
+                WhyModel.of(planner.state(), new RuleWords(Packs.ofClassPath().providers(), Locale.GERMAN), german);
 
         assertThat(why.heading()).startsWith("Plan A, Durchgang 1, Takt ").contains("\nBalg: ");
         assertThat(why.text(why.costs(), german)).contains("dieser Plan", "teurer");

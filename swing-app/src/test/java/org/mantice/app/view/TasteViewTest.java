@@ -241,7 +241,8 @@ class TasteViewTest {
     @Test
     void whatGetsTheFocusIsScrolledIntoView() {
         Pictures.layOut(view, 400, 500);
-        JSlider last = Planned.all(view, JSlider.class).get(Planned.all(view, JSlider.class).size() - 1);
+        JSlider last = Planned.all(view, JSlider.class)
+                .get(Planned.all(view, JSlider.class).size() - 1);
         JScrollPane scroll = Planned.all(view, JScrollPane.class).get(0);
         Rectangle place = SwingUtilities.convertRectangle(
                 last.getParent(), last.getBounds(), scroll.getViewport().getView());

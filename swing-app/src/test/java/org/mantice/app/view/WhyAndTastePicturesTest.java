@@ -39,14 +39,19 @@ class WhyAndTastePicturesTest {
 
         paint(panels, "nothing-" + look);
         model.open(States.open("the-ropewalk-march"));
-        model.setTaste(model.state().setup().player().taste().with("bellows.turns", 2_500).with("bellows.place", 0));
+        model.setTaste(model.state()
+                .setup()
+                .player()
+                .taste()
+                .with("bellows.turns", 2_500)
+                .with("bellows.place", 0));
         paint(panels, "whole-" + look);
-        model.select(Optional.of(new Selection(
-                0, new Spot(Strip.REGISTERS, 0, 1, new WrittenPlace(0, MusicalTime.ZERO), 0))));
+        model.select(Optional.of(
+                new Selection(0, new Spot(Strip.REGISTERS, 0, 1, new WrittenPlace(0, MusicalTime.ZERO), 0))));
         model.lockSelected(false);
         paint(panels, "register-" + look);
-        model.select(Optional.of(new Selection(
-                0, new Spot(Strip.FINGERS, 1, 1, new WrittenPlace(1, MusicalTime.ZERO), 0))));
+        model.select(
+                Optional.of(new Selection(0, new Spot(Strip.FINGERS, 1, 1, new WrittenPlace(1, MusicalTime.ZERO), 0))));
         paint(panels, "finger-" + look);
     }
 

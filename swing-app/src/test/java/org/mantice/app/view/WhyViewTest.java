@@ -24,8 +24,7 @@ import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
 
 class WhyViewTest {
-    private static final Spot REGISTER =
-            new Spot(Strip.REGISTERS, 0, 1, new WrittenPlace(0, MusicalTime.ZERO), 0);
+    private static final Spot REGISTER = new Spot(Strip.REGISTERS, 0, 1, new WrittenPlace(0, MusicalTime.ZERO), 0);
 
     private final PlannerModel model = Planned.nothing();
     private WhyView view;
@@ -60,15 +59,19 @@ class WhyViewTest {
     }
 
     private static void press(JComponent in, String key) {
-        Object name = in.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke(key));
+        Object name =
+                in.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke(key));
         in.getActionMap().get(name).actionPerformed(null);
     }
 
     @Test
     void theWholePlanIsExplainedWhereNothingIsSelected() {
-        assertThat(view.text()).startsWith("Select a finger").contains("plan A pays\n", "  Right hand\n", "  Bellows\n");
+        assertThat(view.text())
+                .startsWith("Select a finger")
+                .contains("plan A pays\n", "  Right hand\n", "  Bellows\n");
         assertThat(tree().getRowCount()).isEqualTo(5);
-        assertThat(Planned.all(view, ChoicesTable.class).get(0).getParent().isVisible()).isFalse();
+        assertThat(Planned.all(view, ChoicesTable.class).get(0).getParent().isVisible())
+                .isFalse();
         assertThat(button("Lock what is selected").isVisible()).isFalse();
 
         model.choose(1);
@@ -123,7 +126,8 @@ class WhyViewTest {
 
         button("Take this").doClick();
 
-        assertThat(model.state().setup().locks()).hasSize(2).allMatch(lock -> lock.pass().equals(OptionalInt.of(1)));
+        assertThat(model.state().setup().locks()).hasSize(2).allMatch(lock -> lock.pass()
+                .equals(OptionalInt.of(1)));
         assertThat(locks().getModel().getElementAt(0)).hasToString(wanted + " in pass 1");
         assertThat(view.text()).contains("Register: " + wanted, "Locked by you.", wanted + " – this plan");
     }
@@ -136,7 +140,8 @@ class WhyViewTest {
 
         press(choices(), "ENTER");
 
-        assertThat(model.state().setup().locks()).hasSize(2).allMatch(lock -> lock.pass().isEmpty());
+        assertThat(model.state().setup().locks()).hasSize(2).allMatch(lock -> lock.pass()
+                .isEmpty());
     }
 
     @Test

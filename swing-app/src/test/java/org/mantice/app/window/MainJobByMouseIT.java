@@ -68,9 +68,9 @@ class MainJobByMouseIT extends MainJob {
                         && insight.selection().equals(state().selection().orElseThrow()))
                 .isPresent());
         side.selectTab("Why");
-        until("why is in view", () -> robot.finder()
-                .findByType(window.target(), WhyView.class)
-                .isShowing());
+        until(
+                "why is in view",
+                () -> robot.finder().findByType(window.target(), WhyView.class).isShowing());
         JTableFixture choices = new JTableFixture(robot, named(JTable.class, "What else was possible here"));
         choices.selectCell(TableCell.row(1).column(0));
         picture("mouse-3-why");
