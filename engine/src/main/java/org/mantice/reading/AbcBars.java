@@ -177,6 +177,7 @@ final class AbcBars {
             measures.get(measures.size() - 1).takeOver(open, true);
         if (!measures.isEmpty()) endEnding(measures.get(measures.size() - 1));
         startRepeats();
+        tieIntoEndings();
         number();
     }
 
@@ -193,6 +194,29 @@ final class AbcBars {
             open = false;
             start = 0;
         }
+    }
+
+    /** A tie before the first ending reaches into every ending that begins with the same pitch. */
+    private void tieIntoEndings() {
+        Optional<AbcItem> before = Optional.empty();
+        boolean inside = false;
+        for (int i = 1; i < measures.size(); i++) {
+            AbcMeasure measure = measures.get(i);
+            List<AbcItem> left = measures.get(i - 1).first();
+            if (measure.ending.isPresent() && !inside)
+                before = left.isEmpty() ? Optional.empty() : Optional.of(left.get(left.size() - 1));
+            else if (measure.ending.isPresent() && !measure.first().isEmpty())
+                before.ifPresent(tied -> tieInto(tied, measure.first().get(0)));
+            boolean adjoins = i + 1 < measures.size() && measures.get(i + 1).ending.isPresent();
+            if (measure.ending.isPresent()) inside = true;
+            if (measure.endingStop && !adjoins) inside = false;
+        }
+    }
+
+    private static void tieInto(AbcItem tied, AbcItem item) {
+        for (AbcItem.Tone tone : item.tones)
+            tone.tiedBack = tied.tones.stream()
+                    .anyMatch(other -> other.tie && other.pitch.isPresent() && other.pitch.equals(tone.pitch));
     }
 
     /** Numbers the measures; what does not fill its meter at the start of a section does not count. */

@@ -90,11 +90,16 @@ final class AbcNotes {
         List<AbcElement> members = new ArrayList<>();
         while (cursor.hasMore()) {
             if (cursor.take(close)) return members;
-            if (cursor.peek() == '|') break;
+            if (cursor.peek() == '|' || startsTuplet()) break;
             readMember(members);
         }
         elements.add(new Flaw(place, Flaw.Kind.UNCLOSED, open));
         return members;
+    }
+
+    /** A tuplet inside means that the closing bracket was forgotten. */
+    private boolean startsTuplet() {
+        return cursor.peek() == '(' && cursor.peek(1) >= '0' && cursor.peek(1) <= '9';
     }
 
     private void readMember(List<AbcElement> members) {
