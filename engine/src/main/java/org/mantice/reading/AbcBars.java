@@ -176,6 +176,8 @@ final class AbcBars {
         if (!open.hasItems() && !measures.isEmpty())
             measures.get(measures.size() - 1).takeOver(open, true);
         if (!measures.isEmpty()) endEnding(measures.get(measures.size() - 1));
+        if (current.repeatStart) report.list().add(SkippedWhat.REPEAT, "that begins at the end");
+        voice.pending().finish();
         startRepeats();
         tieIntoEndings();
         number();

@@ -39,6 +39,9 @@ final class AbcItem {
 
     final List<Tone> tones = new ArrayList<>();
     final List<List<Tone>> graces = new ArrayList<>();
+    /** Grace notes behind it, before a bar line. */
+    final List<List<Tone>> after = new ArrayList<>();
+
     final List<String> slurStarts = new ArrayList<>();
     final List<String> slurStops = new ArrayList<>();
     final Set<Articulation> articulations = EnumSet.noneOf(Articulation.class);
@@ -56,19 +59,25 @@ final class AbcItem {
         return tones.isEmpty();
     }
 
-    /** How many notes and rests it makes. */
-    int size() {
-        return Math.max(1, tones.size())
-                + graces.stream().mapToInt(List::size).sum();
-    }
-
     void addTo(List<ScoreNote> notes, MusicalTime onset, int run, String voice, int staff) {
-        for (List<Tone> together : graces)
-            for (int i = 0; i < together.size(); i++)
-                notes.add(note(onset, run, voice, staff, together.get(i), ScoreNote.Kind.GRACE, i > 0));
+        addGraces(notes, graces, onset, run, voice, staff, ScoreNote.Kind.GRACE);
         if (isRest()) notes.add(rest(onset, run, voice, staff));
         for (int i = 0; i < tones.size(); i++)
             notes.add(note(onset, run, voice, staff, tones.get(i), ScoreNote.Kind.NOTE, i > 0));
+        addGraces(notes, after, onset, run, voice, staff, ScoreNote.Kind.GRACE_AFTER);
+    }
+
+    private void addGraces(
+            List<ScoreNote> notes,
+            List<List<Tone>> groups,
+            MusicalTime onset,
+            int run,
+            String voice,
+            int staff,
+            ScoreNote.Kind kind) {
+        for (List<Tone> together : groups)
+            for (int i = 0; i < together.size(); i++)
+                notes.add(note(onset, run, voice, staff, together.get(i), kind, i > 0));
     }
 
     private ScoreNote rest(MusicalTime onset, int run, String voice, int staff) {

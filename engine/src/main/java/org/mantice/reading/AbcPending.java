@@ -81,8 +81,12 @@ final class AbcPending {
         else if (!AbcDecorations.isLayout(name)) item.findings.add(Finding.of(SkippedWhat.NOTE_MARK, name));
     }
 
-    /** At a bar line: breath and phrase belong to the note before; all else has no note. */
+    /** At a bar line: breath, phrase and grace notes belong to the note before; all else has no note. */
     void endMeasure() {
+        if (!graces.isEmpty() && voice.last().filter(item -> !item.isRest()).isPresent()) {
+            voice.last().get().after.addAll(graces);
+            graces.clear();
+        }
         for (Decoration decoration : decorations) {
             String name = decoration.name();
             if (AbcDecorations.isBreath(name)) voice.last().ifPresent(item -> item.breath = true);
@@ -91,6 +95,13 @@ final class AbcPending {
                 report.add(decoration.place(), SkippedWhat.DIRECTION, name + " over a bar line");
         }
         decorations.clear();
+    }
+
+    /** Grace notes that no note came for. */
+    void finish() {
+        graces.forEach(together ->
+                together.forEach(tone -> report.list().add(SkippedWhat.LOST_GRACE)));
+        graces.clear();
     }
 
     /** A chord symbol, words with a meaning, or words. */
