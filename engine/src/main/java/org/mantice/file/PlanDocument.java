@@ -35,8 +35,9 @@ public record PlanDocument(
      * @param file as it was given; may be relative
      * @param sha256 of the file's bytes, in hexadecimal
      * @param part the part of the score that was taken as the melody; empty for the stated rule's own choice
+     * @param entry which tune of its file it is, as {@code "#3"}; empty where the file has no other
      */
-    public record TuneSource(String title, String file, String sha256, String part) {}
+    public record TuneSource(String title, String file, String sha256, String part, String entry) {}
 
     /** A pack and its rules. */
     public record PackUsed(String id, String version, String origin, List<String> rules) {

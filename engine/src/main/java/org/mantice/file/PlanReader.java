@@ -3,6 +3,7 @@ package org.mantice.file;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Arrays;
@@ -27,6 +28,8 @@ final class PlanReader {
     }
 
     PlanDocument document() {
+        // plans from before there were books name no tune in them
+        if (file.root().get("tune") instanceof ObjectNode tune && !tune.has("entry")) tune.put("entry", "");
         return new PlanDocument(
                 fields.text("engine"),
                 value("tune", PlanDocument.TuneSource.class),

@@ -2,6 +2,7 @@ package org.mantice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -66,7 +67,15 @@ final class AbcFormat implements TuneFormat {
         if (score.parts().isEmpty())
             throw TuneReadException.of(
                     Reason.NO_MEASURES, problems.at(book.entries().get(index).place()));
-        return new TuneBuilder(source, score, report).build(options);
+        ReadTune read = new TuneBuilder(source, score, report).build(options);
+        if (entries.size() == 1) return read;
+        return new ReadTune(
+                read.tune(),
+                read.skipped(),
+                read.parts(),
+                read.melody(),
+                read.fingerprint(),
+                Optional.of(entries.get(index).handle()));
     }
 
     private static int chosen(TuneSource source, List<AbcBook.Entry> entries, String asked) {

@@ -11,9 +11,8 @@ interface TuneFormat {
     /** Reads them. @throws TuneReadException if that is not possible */
     ReadTune read(TuneSource source, ReadOptions options);
 
-    /** The tunes in them; one, read whole for its title, where the format holds no more. */
+    /** The tunes in them, none of them read; one without a title where the format holds no more. */
     default List<TuneEntry> list(TuneSource source) {
-        return List.of(new TuneEntry(
-                1, "", read(source, ReadOptions.DEFAULT).tune().title(), OptionalInt.empty()));
+        return List.of(new TuneEntry(1, "", "", OptionalInt.empty()));
     }
 }

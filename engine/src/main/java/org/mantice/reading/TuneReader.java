@@ -52,7 +52,10 @@ public final class TuneReader {
         return format(source).read(source, options);
     }
 
-    /** The tunes of a file, in its order; one or more. */
+    /**
+     * The tunes of a file, in its order; one or more. They are not read, so each may yet be refused; the title of a file
+     * that holds but one may be missing.
+     */
     public List<TuneEntry> list(String name, byte[] bytes) {
         TuneSource source = source(name, bytes);
         return format(source).list(source);

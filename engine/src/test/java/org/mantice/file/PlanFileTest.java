@@ -236,7 +236,7 @@ class PlanFileTest {
         PlanRequest request = planning.request();
         PlanDocument document = new PlanDocument(
                 "0.1.0",
-                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), ""),
+                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), "", ""),
                 request.settings(),
                 request.accordion(),
                 request.player(),

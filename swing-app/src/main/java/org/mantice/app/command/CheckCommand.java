@@ -38,6 +38,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--part", paramLabel = "PART", description = "the part with the melody: its id, name or number")
     private String part;
 
+    @Option(names = "--tune", paramLabel = "N|TITLE|all", defaultValue = TuneJob.ALL, description = TuneJob.HELP)
+    private String tune;
+
+    @Option(names = "--strict", description = "refuses what the standard of ABC does not allow, instead of listing it")
+    private boolean strict;
+
     @Option(names = "--packs", paramLabel = "DIR", description = "folder with jars of more rules")
     private Path packFolder;
 
@@ -56,6 +62,9 @@ final class CheckCommand implements Callable<Integer> {
         for (Path file : TuneFiles.withOurs(given)) {
             try {
                 out.println(check(file));
+            } catch (CheckFailedException e) {
+                e.problems.forEach(spec.commandLine().getErr()::println);
+                failed++;
             } catch (ManticeException e) {
                 spec.commandLine().getErr().println(ManticeCommand.oneLine(e));
                 failed++;
@@ -78,17 +87,30 @@ final class CheckCommand implements Callable<Integer> {
         return checkTune(file);
     }
 
+    /** Of a book, every tune on a line of its own; one that cannot be read makes the book fail once all are listed. */
     private String checkTune(Path file) {
-        ReadTune read = new TuneReader().read(file, reading(Optional.ofNullable(part)));
-        StringBuilder text =
-                new StringBuilder(file + ": " + read.tune().measures().size() + " measures, melody " + read.melody());
+        List<String> texts = new ArrayList<>();
+        List<String> problems = new ArrayList<>();
+        for (TuneJob job : TuneJob.of(List.of(file), tune)) {
+            try {
+                texts.add(checkTune(job));
+            } catch (ManticeException e) {
+                problems.add((job.entry().isPresent() ? job.name() + ": " : "") + ManticeCommand.oneLine(e));
+            }
+        }
+        if (problems.isEmpty()) return String.join(System.lineSeparator(), texts);
+        texts.forEach(spec.commandLine().getOut()::println);
+        throw new CheckFailedException(problems);
+    }
+
+    private String checkTune(TuneJob job) {
+        ReadOptions options = job.reading(Optional.ofNullable(part));
+        ReadTune read = new TuneReader().read(job.file(), strict ? options.strictly() : options);
+        StringBuilder text = new StringBuilder(job.name() + ": "
+                + read.tune().measures().size() + " measures, melody " + read.melody());
         for (Skipped skipped : read.skipped())
             text.append(System.lineSeparator()).append("  ").append(skipped);
         return text.toString();
-    }
-
-    private static ReadOptions reading(Optional<String> part) {
-        return part.filter(name -> !name.isEmpty()).map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
     }
 
     private String checkPlan(Path file) {
@@ -108,5 +130,15 @@ final class CheckCommand implements Callable<Integer> {
             throw new IllegalArgumentException("the rules of today price it at " + ComparisonText.cost(cost)
                     + " instead of " + ComparisonText.cost(document.cost()));
         return head + "; priced anew: the same";
+    }
+
+    /** Tunes of a book that cannot be read. */
+    private static final class CheckFailedException extends RuntimeException {
+        private final List<String> problems;
+
+        private CheckFailedException(List<String> problems) {
+            super(String.join("; ", problems));
+            this.problems = List.copyOf(problems);
+        }
     }
 }

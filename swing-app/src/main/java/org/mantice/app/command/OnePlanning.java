@@ -46,9 +46,19 @@ final class OnePlanning {
                         .isInterrupted());
     }
 
+    /** @param bytes the file's content */
+    static OnePlanning of(TuneJob job, byte[] bytes, PlanOptions options, Packs packs, int count) {
+        return of(job.file().toString(), bytes, job.reading(options.part()), options, packs, count);
+    }
+
     /** @param bytes the file's content; its name is only for messages */
     static OnePlanning of(String fileName, byte[] bytes, PlanOptions options, Packs packs, int count) {
         ReadOptions reading = options.part().map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
+        return of(fileName, bytes, reading, options, packs, count);
+    }
+
+    private static OnePlanning of(
+            String fileName, byte[] bytes, ReadOptions reading, PlanOptions options, Packs packs, int count) {
         return new OnePlanning(fileName, new TuneReader().read(fileName, bytes, reading), options, packs, count);
     }
 

@@ -52,6 +52,9 @@ final class PlanCommand implements Callable<Integer> {
             description = "how long a tune may take when rules come from --packs, 1 to 3600 (${DEFAULT-VALUE})")
     private int patience;
 
+    @Option(names = "--tune", paramLabel = "N|TITLE|all", defaultValue = TuneJob.ALL, description = TuneJob.HELP)
+    private String tune;
+
     @Option(names = "--out", paramLabel = "DIR", description = "writes each plan as a file into this folder")
     private Path out;
 
@@ -64,7 +67,7 @@ final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    /** What became of one file. */
+    /** What became of one tune. */
     private record Result(String text, String problem, boolean playable) {}
 
     @Override
@@ -75,12 +78,11 @@ final class PlanCommand implements Callable<Integer> {
             throw new IllegalArgumentException("patience is " + patience + "; allowed: 1 to 3600");
         Packs packs = options.foundPacks();
         options.check(packs);
-        List<Path> files = TuneFiles.in(given);
+        List<TuneJob> jobs = TuneJob.of(TuneFiles.in(given), tune);
         PrintWriter err = spec.commandLine().getErr();
         for (Packs.Problem problem : packs.problems()) err.println(problem.origin() + ": " + problem.message());
         if (out != null) makeFolder(out);
-        Map<Path, Result> results = planAll(files, packs);
-        return report(results);
+        return report(planAll(jobs, packs));
     }
 
     static void makeFolder(Path folder) {
@@ -93,25 +95,24 @@ final class PlanCommand implements Callable<Integer> {
             throw new IllegalArgumentException("out is " + folder + "; allowed: a folder that can be written to");
     }
 
-    private Map<Path, Result> planAll(List<Path> files, Packs packs) throws InterruptedException {
-        Map<Path, String> names = planNames(files);
+    private Map<TuneJob, Result> planAll(List<TuneJob> jobs, Packs packs) throws InterruptedException {
         ProgressLine progress =
-                new ProgressLine(files.size(), spec.commandLine().getErr());
+                new ProgressLine(jobs.size(), spec.commandLine().getErr());
         AtomicInteger done = new AtomicInteger();
         ExecutorService workers = Executors.newFixedThreadPool(
-                Math.max(1, Math.min(files.size(), Runtime.getRuntime().availableProcessors())), PlanCommand::daemon);
+                Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())), PlanCommand::daemon);
         RuleWatch watch = new RuleWatch(packs, patience);
         try {
-            Map<Path, Future<Result>> futures = new LinkedHashMap<>();
-            for (Path file : names.keySet())
-                futures.put(file, workers.submit(() -> {
-                    watch.begins(file);
-                    Result result = plan(file, names.get(file), packs);
+            Map<TuneJob, Future<Result>> futures = new LinkedHashMap<>();
+            for (TuneJob job : jobs)
+                futures.put(job, workers.submit(() -> {
+                    watch.begins(job);
+                    Result result = plan(job, packs);
                     progress.show(done.incrementAndGet());
                     return result;
                 }));
-            Map<Path, Result> results = new LinkedHashMap<>();
-            for (Map.Entry<Path, Future<Result>> future : futures.entrySet())
+            Map<TuneJob, Result> results = new LinkedHashMap<>();
+            for (Map.Entry<TuneJob, Future<Result>> future : futures.entrySet())
                 results.put(future.getKey(), resultOf(future.getKey(), future.getValue(), watch));
             return results;
         } finally {
@@ -127,52 +128,39 @@ final class PlanCommand implements Callable<Integer> {
         return thread;
     }
 
-    private static Result resultOf(Path file, Future<Result> future, RuleWatch watch) throws InterruptedException {
+    private static Result resultOf(TuneJob job, Future<Result> future, RuleWatch watch) throws InterruptedException {
         try {
-            return watch.await(file, future);
+            return watch.await(future);
         } catch (TimeoutException e) {
-            return new Result("", file + ": " + watch.verdict(file), false);
+            return new Result("", job.name() + ": " + watch.verdict(job), false);
         } catch (ExecutionException e) {
             Throwable cause = e.getCause();
             if (cause instanceof VirtualMachineError error
                     && !(error instanceof OutOfMemoryError)
                     && !(error instanceof StackOverflowError)) throw error;
             return new Result(
-                    "", file + ": the program failed: " + ManticeCommand.oneLine(String.valueOf(cause)), false);
+                    "", job.name() + ": the program failed: " + ManticeCommand.oneLine(String.valueOf(cause)), false);
         }
     }
 
-    /** File names without folders and endings; names that would meet get a number. */
-    private static Map<Path, String> planNames(List<Path> files) {
-        Map<Path, String> names = new LinkedHashMap<>();
-        for (Path file : files) {
-            String base = file.getFileName().toString().replaceFirst("\\.[A-Za-z0-9]{1,9}$", "");
-            String name = base;
-            int copy = 2;
-            while (names.containsValue(name)) name = base + "-" + copy++;
-            names.put(file, name);
-        }
-        return names;
-    }
-
-    private Result plan(Path file, String name, Packs packs) {
+    private Result plan(TuneJob job, Packs packs) {
         try {
-            OnePlanning job = OnePlanning.of(file.toString(), bytes(file), options, packs, alternatives);
-            if (!(job.alternatives() instanceof Alternatives.Found found))
-                return new Result(new PlanText(job).text(details), "", false);
-            if (out != null) write(job, name, found.plans());
-            return new Result(json ? job.file(found.best()).json() : new PlanText(job).text(details), "", true);
+            OnePlanning done = OnePlanning.of(job, bytes(job.file()), options, packs, alternatives);
+            if (!(done.alternatives() instanceof Alternatives.Found found))
+                return new Result(new PlanText(done).text(details), "", false);
+            if (out != null) write(done, job.output(), found.plans());
+            return new Result(json ? done.file(found.best()).json() : new PlanText(done).text(details), "", true);
         } catch (ManticeException e) {
             return new Result("", ManticeCommand.oneLine(e), false);
         } catch (RuleFailureException e) {
             return new Result(
                     "",
-                    file + ": " + ManticeCommand.oneLine(e) + "; --without " + e.ruleId() + " goes on without it",
+                    job.name() + ": " + ManticeCommand.oneLine(e) + "; --without " + e.ruleId() + " goes on without it",
                     false);
         } catch (IllegalArgumentException e) {
-            return new Result("", file + ": " + ManticeCommand.oneLine(e), false);
+            return new Result("", job.name() + ": " + ManticeCommand.oneLine(e), false);
         } catch (IOException e) {
-            return new Result("", file + ": cannot be read: " + ManticeCommand.oneLine(String.valueOf(e)), false);
+            return new Result("", job.name() + ": cannot be read: " + ManticeCommand.oneLine(String.valueOf(e)), false);
         }
     }
 
@@ -191,7 +179,7 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private int report(Map<Path, Result> results) {
+    private int report(Map<TuneJob, Result> results) {
         PrintWriter plain = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         int failed = 0;

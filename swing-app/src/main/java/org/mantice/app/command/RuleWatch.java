@@ -1,6 +1,5 @@
 package org.mantice.app.command;
 
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -19,7 +18,7 @@ final class RuleWatch {
     private final RuleAtWork rules;
     private final int patienceSeconds;
     private final boolean watching;
-    private final Map<Path, Thread> workers = new ConcurrentHashMap<>();
+    private final Map<TuneJob, Thread> workers = new ConcurrentHashMap<>();
 
     RuleWatch(Packs packs, int patienceSeconds) {
         this.rules = new RuleAtWork(packs);
@@ -27,25 +26,25 @@ final class RuleWatch {
         this.watching = rules.isWanted();
     }
 
-    /** Called by the thread that works on the file. */
-    void begins(Path file) {
-        workers.put(file, Thread.currentThread());
+    /** Called by the thread that works on the tune. */
+    void begins(TuneJob job) {
+        workers.put(job, Thread.currentThread());
     }
 
-    <T> T await(Path file, Future<T> future) throws InterruptedException, ExecutionException, TimeoutException {
+    <T> T await(Future<T> future) throws InterruptedException, ExecutionException, TimeoutException {
         return watching ? future.get(patienceSeconds, TimeUnit.SECONDS) : future.get();
     }
 
-    /** What to say of a file that was given up: which rule its thread is in, if it is in one. */
-    String verdict(Path file) {
+    /** What to say of a tune that was given up: which rule its thread is in, if it is in one. */
+    String verdict(TuneJob job) {
         String took = "is not planned after " + patienceSeconds + " s";
-        return ruleAtWork(file)
+        return ruleAtWork(job)
                 .map(rule -> "rule " + rule + " does not come back; the tune " + took + "; --without " + rule
                         + " goes on without it")
                 .orElse(took + "; --patience gives it more time");
     }
 
-    private Optional<String> ruleAtWork(Path file) {
-        return Optional.ofNullable(workers.get(file)).flatMap(rules::in).map(RuleAtWork.Found::ruleId);
+    private Optional<String> ruleAtWork(TuneJob job) {
+        return Optional.ofNullable(workers.get(job)).flatMap(rules::in).map(RuleAtWork.Found::ruleId);
     }
 }

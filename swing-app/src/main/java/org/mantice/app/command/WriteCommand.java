@@ -17,7 +17,6 @@ import org.mantice.file.PlanFile;
 import org.mantice.performance.Performance;
 import org.mantice.performance.Performer;
 import org.mantice.performance.SettingsBuilder;
-import org.mantice.reading.ReadOptions;
 import org.mantice.reading.TuneReader;
 import org.mantice.tune.Tune;
 import org.mantice.writing.Marking;
@@ -65,6 +64,9 @@ final class WriteCommand implements Callable<Integer> {
             description = "with --unrolled: times through the whole tune, 1 to 20 (${DEFAULT-VALUE})")
     private int times;
 
+    @Option(names = "--tune", paramLabel = "N|TITLE|all", defaultValue = TuneJob.ALL, description = TuneJob.HELP)
+    private String tune;
+
     @Option(names = "--part", paramLabel = "PART", description = "the part with the melody: its id, name or number")
     private String part;
 
@@ -77,17 +79,17 @@ final class WriteCommand implements Callable<Integer> {
         PlanCommand.makeFolder(out);
         Set<Path> written = new LinkedHashSet<>();
         int failed = 0;
-        for (Path file : TuneFiles.in(given)) {
+        for (TuneJob job : TuneJob.of(TuneFiles.in(given), tune)) {
             try {
-                Path target = target(file, written);
-                AtomicFile.write(target, bytes(tune(file)));
+                Path target = target(job, written);
+                AtomicFile.write(target, bytes(tune(job)));
                 written.add(target);
                 spec.commandLine().getOut().println(target);
             } catch (ManticeException e) {
                 spec.commandLine().getErr().println(ManticeCommand.oneLine(e));
                 failed++;
             } catch (IllegalArgumentException e) {
-                spec.commandLine().getErr().println(file + ": " + ManticeCommand.oneLine(e));
+                spec.commandLine().getErr().println(job.name() + ": " + ManticeCommand.oneLine(e));
                 failed++;
             }
         }
@@ -96,11 +98,12 @@ final class WriteCommand implements Callable<Integer> {
     }
 
     /** A name that no other tune of this call got, and never that of the tune itself. */
-    private Path target(Path file, Set<Path> written) throws IOException {
+    private Path target(TuneJob job, Set<Path> written) throws IOException {
+        Path file = job.file();
         String name = file.getFileName().toString();
         String base = name.endsWith(PlanFile.SUFFIX)
                 ? name.substring(0, name.length() - PlanFile.SUFFIX.length())
-                : name.replaceFirst("\\.[A-Za-z0-9]{1,9}$", "");
+                : job.output();
         Path target = out.resolve(base + "." + format);
         for (int copy = 2; written.contains(target); copy++) target = out.resolve(base + "-" + copy + "." + format);
         if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file))
@@ -108,14 +111,15 @@ final class WriteCommand implements Callable<Integer> {
         return target;
     }
 
-    private Tune tune(Path file) {
-        if (file.getFileName().toString().endsWith(PlanFile.SUFFIX)) return planned(file);
-        ReadOptions options = part == null || part.isBlank() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
-        Tune tune = new TuneReader().read(file, options).tune();
-        if (!unrolled) return tune;
+    private Tune tune(TuneJob job) {
+        if (job.file().getFileName().toString().endsWith(PlanFile.SUFFIX)) return planned(job.file());
+        Tune read = new TuneReader()
+                .read(job.file(), job.reading(Optional.ofNullable(part)))
+                .tune();
+        if (!unrolled) return read;
         return MusicXmlWriter.unrolled(
                 Performer.perform(
-                        tune, SettingsBuilder.of(tune).timesThrough(times).build()),
+                        read, SettingsBuilder.of(read).timesThrough(times).build()),
                 Marking.NONE);
     }
 

@@ -55,7 +55,12 @@ public final class PlanFiles {
         PlanRequest request = planning.request();
         PlanDocument document = new PlanDocument(
                 ENGINE,
-                new PlanDocument.TuneSource(read.tune().title(), fileName, read.fingerprint(), part.orElse("")),
+                new PlanDocument.TuneSource(
+                        read.tune().title(),
+                        fileName,
+                        read.fingerprint(),
+                        part.orElse(""),
+                        read.entry().orElse("")),
                 request.settings(),
                 request.accordion(),
                 player,

@@ -60,7 +60,9 @@ public final class PlannedTune {
 
     private static ReadTune read(Path tune, PlanDocument document) {
         String part = document.tune().part();
-        return new TuneReader().read(tune, part.isEmpty() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part));
+        String entry = document.tune().entry();
+        ReadOptions options = part.isEmpty() ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
+        return new TuneReader().read(tune, entry.isEmpty() ? options : options.withTune(entry));
     }
 
     /**

@@ -71,6 +71,7 @@ final class RecoveryArchive {
         work.content().file().ifPresent(file -> tune.put("file", file.toString()));
         tune.put("sha256", work.content().fingerprint());
         work.tune().part().ifPresent(part -> tune.put("part", part));
+        work.tune().read().entry().ifPresent(entry -> tune.put("entry", entry));
         Wishes wishes = work.setup().wishes();
         ObjectNode wished = tree.putObject("wishes");
         wishes.beatsPerMinute().ifPresent(beats -> wished.put("beatsPerMinute", beats));
@@ -136,7 +137,9 @@ final class RecoveryArchive {
                 LockJson.locks(tree.path("locks")));
         Path plan = root.resolve(PLAN);
         return new UnsavedWork(
-                content.open(SmallJson.text(tree.path("tune").path("part"))),
+                content.open(
+                        SmallJson.text(tree.path("tune").path("part")),
+                        SmallJson.text(tree.path("tune").path("entry"))),
                 content,
                 setup,
                 Files.exists(plan) ? Optional.of(PlanFile.read(plan)) : Optional.empty(),

@@ -8,11 +8,13 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.mantice.app.model.OpenTune;
 import org.mantice.reading.ReadLimits;
 import org.mantice.reading.ReadOptions;
+import org.mantice.reading.TuneEntry;
 import org.mantice.reading.TuneReader;
 
 /** The bytes of a tune's file as they were when it was opened, so that the tune outlives its file. */
@@ -113,16 +115,29 @@ public final class TuneContent {
         return -1;
     }
 
+    /** Reads the tune; of a book, the first. */
+    public OpenTune open(Optional<String> part) {
+        return open(part, Optional.empty());
+    }
+
+    /** The tunes of the file, one or more. @throws org.mantice.reading.TuneReadException if it has none */
+    public List<TuneEntry> entries() {
+        return new TuneReader().list(name, bytes);
+    }
+
     /**
-     * Reads the tune.
+     * Reads one tune.
      *
      * @param part the part of the score with the melody; empty to choose by the stated rule
-     * @throws org.mantice.reading.TuneReadException if the bytes are no tune or the part is not there
+     * @param entry the tune of a book, as {@link TuneEntry#handle()} or as {@link ReadOptions} allows; empty for the
+     *     first
+     * @throws org.mantice.reading.TuneReadException if the bytes are no tune, or the part or the entry is not there
      */
-    public OpenTune open(Optional<String> part) {
+    public OpenTune open(Optional<String> part, Optional<String> entry) {
+        ReadOptions options = part.map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
         return new OpenTune(
                 name,
-                new TuneReader().read(name, bytes, part.map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT)),
+                new TuneReader().read(name, bytes, entry.map(options::withTune).orElse(options)),
                 part);
     }
 }

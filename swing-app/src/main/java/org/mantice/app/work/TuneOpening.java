@@ -71,7 +71,8 @@ public final class TuneOpening {
         Optional<String> asked = part.isBlank() ? Optional.empty() : Optional.of(part);
         if (!content.fingerprint().equals(plan.tune().sha256()))
             return new Opened.TuneChanged(plan, file, content.open(Optional.empty()), content);
-        OpenTune tune = content.open(asked);
+        String entry = plan.tune().entry();
+        OpenTune tune = content.open(asked, entry.isEmpty() ? Optional.empty() : Optional.of(entry));
         return new Opened.PlanWithTune(tune, content, plan, file);
     }
 }
