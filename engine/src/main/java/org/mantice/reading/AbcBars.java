@@ -209,7 +209,8 @@ final class AbcBars {
                 before = left.isEmpty() ? Optional.empty() : Optional.of(left.get(left.size() - 1));
             else if (measure.ending.isPresent() && !measure.first().isEmpty())
                 before.ifPresent(tied -> tieInto(tied, measure.first().get(0)));
-            boolean adjoins = i + 1 < measures.size() && measures.get(i + 1).ending.isPresent();
+            boolean adjoins =
+                    i + 1 < measures.size() && measures.get(i + 1).ending.isPresent();
             if (measure.ending.isPresent()) inside = true;
             if (measure.endingStop && !adjoins) inside = false;
         }

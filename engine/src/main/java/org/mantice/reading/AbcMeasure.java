@@ -135,7 +135,8 @@ final class AbcMeasure {
     private List<ScoreSign> signs(List<List<MusicalTime>> onsets) {
         List<ScoreSign> built = new ArrayList<>();
         label.ifPresent(text -> built.add(new ScoreSign.Plain(new Mark.Rehearsal(MusicalTime.ZERO, text))));
-        for (Placed each : signs) built.add(each.sign.apply(onsets.get(each.layer).get(each.index)));
+        for (Placed each : signs)
+            built.add(each.sign.apply(onsets.get(each.layer).get(each.index)));
         return built;
     }
 
@@ -156,9 +157,7 @@ final class AbcMeasure {
                     thickEnd ? "light-light" : "regular",
                     repeatEnd > 0 ? "backward" : "",
                     repeatEnd > 0 ? String.valueOf(repeatEnd) : "",
-                    endingStop
-                            ? Optional.of(new ScoreBarline.ScoreEnding(false, "", ""))
-                            : Optional.empty()));
+                    endingStop ? Optional.of(new ScoreBarline.ScoreEnding(false, "", "")) : Optional.empty()));
         return barlines;
     }
 
@@ -169,7 +168,6 @@ final class AbcMeasure {
             String repeat,
             String times,
             Optional<ScoreBarline.ScoreEnding> ending) {
-        return new ScoreBarline(
-                onset, location, style, repeat, times, true, ending, false, false, false, List.of());
+        return new ScoreBarline(onset, location, style, repeat, times, true, ending, false, false, false, List.of());
     }
 }

@@ -57,7 +57,8 @@ final class AbcParts {
     private List<Run> runs(List<AbcSection> sections, AbcReport report) {
         Map<String, List<AbcSection>> byLetter = new HashMap<>();
         for (AbcSection section : sections)
-            byLetter.computeIfAbsent(section.letter(), letter -> new ArrayList<>()).add(section);
+            byLetter.computeIfAbsent(section.letter(), letter -> new ArrayList<>())
+                    .add(section);
         List<Run> runs = new ArrayList<>();
         byLetter.getOrDefault("", List.of()).forEach(section -> runs.add(new Run(section, 1)));
         Map<String, Integer> used = new HashMap<>();
@@ -77,8 +78,7 @@ final class AbcParts {
         return runs;
     }
 
-    private List<Copy> copies(
-            List<Run> runs, List<ScoreMeasure> measures, AbcReport report) {
+    private List<Copy> copies(List<Run> runs, List<ScoreMeasure> measures, AbcReport report) {
         Set<AbcSection> doubled = new HashSet<>();
         for (Run run : runs) if (run.times >= run.section.wholly()) doubled.add(run.section);
         List<Copy> copies = new ArrayList<>();
@@ -127,7 +127,8 @@ final class AbcParts {
                 ScoreMeasure from = part.measures().get(copy.measure);
                 measures.add(from.at(measures.size(), barlines(from, copy)));
             } else if (!part.measures().isEmpty()) {
-                ScoreMeasure silent = part.measures().get(part.measures().size() - 1).withoutContents();
+                ScoreMeasure silent =
+                        part.measures().get(part.measures().size() - 1).withoutContents();
                 measures.add(silent.at(measures.size(), List.of()));
             }
         return new ScorePart(part.id(), part.name(), measures);

@@ -99,8 +99,7 @@ final class AbcPending {
 
     /** Grace notes that no note came for. */
     void finish() {
-        graces.forEach(together ->
-                together.forEach(tone -> report.list().add(SkippedWhat.LOST_GRACE)));
+        graces.forEach(together -> together.forEach(tone -> report.list().add(SkippedWhat.LOST_GRACE)));
         graces.clear();
     }
 
@@ -126,8 +125,7 @@ final class AbcPending {
             unused(Finding.of(SkippedWhat.CHORD_ALTERNATE, text));
             return;
         }
-        List<Finding> about =
-                written.optional() ? List.of(Finding.of(SkippedWhat.CHORD_OPTIONAL, text)) : List.of();
+        List<Finding> about = written.optional() ? List.of(Finding.of(SkippedWhat.CHORD_OPTIONAL, text)) : List.of();
         measure.add(voice.pitches.sounding(written.symbol()), about);
         written.alternate()
                 .ifPresent(other -> unused(Finding.of(

@@ -54,7 +54,8 @@ final class AbcPitches {
     }
 
     private Transposition transposition() {
-        return Transposition.of(Transposition.diatonicOf(semitones), semitones, 0).keeping(written);
+        return Transposition.of(Transposition.diatonicOf(semitones), semitones, 0)
+                .keeping(written);
     }
 
     Key key() {
@@ -65,7 +66,11 @@ final class AbcPitches {
         if (semitones == 0 || symbol.kind() == ChordKind.NONE) return symbol;
         Transposition by = transposition();
         return new ChordSymbol(
-                by.of(symbol.root()), symbol.kind(), symbol.degrees(), symbol.bass().map(by::of), symbol.text());
+                by.of(symbol.root()),
+                symbol.kind(),
+                symbol.degrees(),
+                symbol.bass().map(by::of),
+                symbol.text());
     }
 
     void startMeasure() {
@@ -79,16 +84,19 @@ final class AbcPitches {
         Pitch plain = Pitch.of(note.step(), alter, octave);
         Pitch sounding = transposition().of(plain);
         boolean playable = sounding.midi() >= 0 && sounding.midi() <= 127;
-        AbcItem.Tone tone = new AbcItem.Tone(
-                note.step(), alter, octave, playable ? Optional.of(sounding) : Optional.empty());
+        AbcItem.Tone tone =
+                new AbcItem.Tone(note.step(), alter, octave, playable ? Optional.of(sounding) : Optional.empty());
         if (!playable) tone.findings.add(Finding.of(SkippedWhat.UNREADABLE_PITCH, plain.toString()));
         note.microtone().ifPresent(sign -> tone.findings.add(Finding.of(SkippedWhat.PITCH_ROUNDED, sign)));
         return tone;
     }
 
     private int alter(Note note, int octave, Optional<AbcItem> before) {
-        String place = reach == Reach.OCTAVE ? note.step().name() + octave : note.step().name();
-        if (note.microtone().isPresent()) return remembered(place, rounded(note.microtone().get()));
+        String place = reach == Reach.OCTAVE
+                ? note.step().name() + octave
+                : note.step().name();
+        if (note.microtone().isPresent())
+            return remembered(place, rounded(note.microtone().get()));
         if (note.accidental().isPresent())
             return remembered(place, note.accidental().getAsInt());
         Integer known = inMeasure.get(place);

@@ -62,7 +62,8 @@ final class AbcScore {
     private Optional<String> dance(List<ScorePart> read) {
         List<String> places = new ArrayList<>(rhythms);
         for (ScorePart part : read)
-            for (ScoreMeasure measure : part.measures().subList(0, Math.min(2, part.measures().size())))
+            for (ScoreMeasure measure :
+                    part.measures().subList(0, Math.min(2, part.measures().size())))
                 for (ScoreSign sign : measure.signs())
                     if (sign instanceof ScoreSign.Plain plain && plain.mark() instanceof Mark.Words words)
                         places.add(words.text());
@@ -177,9 +178,12 @@ final class AbcScore {
 
     private void take(AbcVoice voice, AbcProperties properties) {
         properties.clef().ifPresent(clef -> voice.clef = clef);
-        boolean moves = properties.clef().isPresent() || properties.value("middle").isPresent()
+        boolean moves = properties.clef().isPresent()
+                || properties.value("middle").isPresent()
                 || properties.value("octave").isPresent();
-        if (moves) voice.pitches.octaves(properties.clefOctaves() + properties.number("octave").orElse(0));
+        if (moves)
+            voice.pitches.octaves(
+                    properties.clefOctaves() + properties.number("octave").orElse(0));
         properties.number("transpose").ifPresent(number -> voice.transpose = number);
         properties.value("name").or(() -> properties.value("nm")).ifPresent(name -> voice.name = name);
         settle(voice);
@@ -207,18 +211,21 @@ final class AbcScore {
     private void readField(Field field) {
         switch (field.letter()) {
             case 'V' -> chooseVoice(field);
-            case 'M' -> readMeter(field).ifPresent(read -> {
-                voice().bars.meter(read);
-                if (!voiceChosen) meter = Optional.of(read);
-            });
-            case 'L' -> readUnit(field).ifPresent(read -> {
-                voice().unit = read;
-                if (!voiceChosen) unit = Optional.of(read);
-            });
-            case 'K' -> readKey(field).ifPresent(read -> {
-                take(voice(), read);
-                if (!voiceChosen && read.signature().isPresent()) key = read;
-            });
+            case 'M' ->
+                readMeter(field).ifPresent(read -> {
+                    voice().bars.meter(read);
+                    if (!voiceChosen) meter = Optional.of(read);
+                });
+            case 'L' ->
+                readUnit(field).ifPresent(read -> {
+                    voice().unit = read;
+                    if (!voiceChosen) unit = Optional.of(read);
+                });
+            case 'K' ->
+                readKey(field).ifPresent(read -> {
+                    take(voice(), read);
+                    if (!voiceChosen && read.signature().isPresent()) key = read;
+                });
             case 'Q' -> readTempo(voice(), field);
             case 'P' -> voice().bars.label(AbcEscapes.read(field.text()));
             case 'Y' -> parts.order(field.place(), field.text());
@@ -240,9 +247,8 @@ final class AbcScore {
         AbcTempo read = AbcTempo.read(field.text(), voice.unit);
         read.words().forEach(voice.pending()::words);
         read.tempo()
-                .ifPresent(value -> voice.bars
-                        .current()
-                        .add(onset -> new ScoreSign.Plain(new Mark.TempoChange(onset, value))));
+                .ifPresent(value ->
+                        voice.bars.current().add(onset -> new ScoreSign.Plain(new Mark.TempoChange(onset, value))));
         if (!read.unread().isEmpty()) report.add(field.place(), SkippedWhat.TEMPO, read.unread());
     }
 
@@ -264,7 +270,8 @@ final class AbcScore {
         else if (element instanceof AbcElement.Tuplet tuplet) voice.tuplet(tuplet);
         else if (element instanceof AbcElement.Tie tie) voice.tie(tie.place());
         else if (element instanceof AbcElement.Slur slur) voice.slur(slur);
-        else if (element instanceof AbcElement.Decoration decoration) voice.pending().decoration(decoration);
+        else if (element instanceof AbcElement.Decoration decoration)
+            voice.pending().decoration(decoration);
         else if (element instanceof AbcElement.Quoted quoted) voice.pending().text(quoted);
         else if (element instanceof AbcElement.Bar bar) {
             voice.bars.bar(bar);

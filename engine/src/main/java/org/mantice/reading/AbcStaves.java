@@ -65,7 +65,9 @@ final class AbcStaves {
             List<ScoreNote> notes = new ArrayList<>(measure.notes());
             notes.addAll(below.notes());
             List<ScoreSign> signs = new ArrayList<>(measure.signs());
-            below.signs().stream().filter(sign -> !(sign instanceof ScoreSign.Order)).forEach(signs::add);
+            below.signs().stream()
+                    .filter(sign -> !(sign instanceof ScoreSign.Order))
+                    .forEach(signs::add);
             Map<Integer, String> clefs = new HashMap<>(measure.clefs());
             clefs.putAll(below.clefs());
             joined.add(new ScoreMeasure(

@@ -167,8 +167,8 @@ final class AbcVoice {
 
     private void endTuplet() {
         if (tupletLeft > 0)
-            tuplet.ifPresent(signs ->
-                    report.add(signs.place(), SkippedWhat.SHORT_TUPLET, String.valueOf(signs.notes())));
+            tuplet.ifPresent(
+                    signs -> report.add(signs.place(), SkippedWhat.SHORT_TUPLET, String.valueOf(signs.notes())));
         tupletLeft = 0;
     }
 

@@ -31,7 +31,8 @@ final class MelodyChooser {
         if (options.part().isPresent()) return choice(askedFor(options.part().get(), sounding), Rule.ASKED_FOR);
         if (sounding.size() == 1) return choice(sounding.get(0), Rule.ONLY_PART);
         Optional<ScorePart> first = first(
-                sounding, part -> !score.melodyFirst() && isTreble(part) && part.info().chordSymbols() > 0);
+                sounding,
+                part -> !score.melodyFirst() && isTreble(part) && part.info().chordSymbols() > 0);
         if (first.isPresent()) return choice(first.get(), Rule.CARRIES_CHORDS);
         first = first(sounding, MelodyChooser::isTreble);
         return first.map(part -> choice(part, Rule.TREBLE)).orElseGet(() -> choice(sounding.get(0), Rule.FIRST));

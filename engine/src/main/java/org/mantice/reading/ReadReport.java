@@ -49,8 +49,8 @@ final class ReadReport {
 
     List<Skipped> skipped() {
         List<Skipped> list = new ArrayList<>();
-        tallies.forEach((finding, tally) ->
-                list.add(new Skipped(finding.what(), finding.args(), List.copyOf(tally.measures), tally.lines, tally.count)));
+        tallies.forEach((finding, tally) -> list.add(
+                new Skipped(finding.what(), finding.args(), List.copyOf(tally.measures), tally.lines, tally.count)));
         list.sort(Comparator.comparing(Skipped::what));
         return list;
     }

@@ -42,7 +42,18 @@ record ScoreMeasure(
     /** The same measure at another place, with other barlines. */
     ScoreMeasure at(int otherIndex, List<ScoreBarline> otherBarlines) {
         return new ScoreMeasure(
-                otherIndex, number, implicit, key, meter, end, notes, chords, signs, otherBarlines, clefs, repeated,
+                otherIndex,
+                number,
+                implicit,
+                key,
+                meter,
+                end,
+                notes,
+                chords,
+                signs,
+                otherBarlines,
+                clefs,
+                repeated,
                 findings);
     }
 }

@@ -12,8 +12,7 @@ import org.mantice.fault.TextPlace;
  * @param lines places in the text, where what was read is a text for people; in order, the first {@link #MOST_LINES}
  * @param count how often, 1 or more
  */
-public record Skipped(
-        SkippedWhat what, List<String> args, List<String> measures, List<TextPlace> lines, int count) {
+public record Skipped(SkippedWhat what, List<String> args, List<String> measures, List<TextPlace> lines, int count) {
     /** How many places in the text are kept. */
     public static final int MOST_LINES = 100;
 

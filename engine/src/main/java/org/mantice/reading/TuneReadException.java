@@ -13,7 +13,8 @@ public final class TuneReadException extends ManticeException {
         UNREADABLE("cannot be read: {0}"),
         EMPTY("the file is empty; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
         TOO_LARGE("the file has {0} bytes; allowed: at most {1}"),
-        BINARY("the file is neither text nor an archive of MusicXML; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
+        BINARY(
+                "the file is neither text nor an archive of MusicXML; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
         OTHER_FORMAT("the file looks like {0}; allowed: MusicXML (.musicxml, .xml, .mxl), ABC (.abc) or MIDI (.mid)"),
         BAD_ENCODING("the text is not valid {0}; allowed: UTF-8, UTF-16 or the encoding that its first line declares"),
         TRUNCATED("the file ends in the middle of the score; allowed: a complete MusicXML file"),

@@ -38,9 +38,8 @@ final class Abc {
     }
 
     private static String text(MelodyEvent event) {
-        String notes = event.notes().stream()
-                .map(note -> note.pitch().toString())
-                .collect(Collectors.joining("+"));
+        String notes =
+                event.notes().stream().map(note -> note.pitch().toString()).collect(Collectors.joining("+"));
         return (notes.isEmpty() ? "-" : notes) + " " + event.duration();
     }
 

@@ -41,8 +41,13 @@ class AbcBookTest {
 
     @ParameterizedTest
     @CsvSource({
-        "7, The First", "3, The Second", "the second, The Second", "another NAME, The Second", "#3, The Third",
-        "2, The Second", "#1, The First"
+        "7, The First",
+        "3, The Second",
+        "the second, The Second",
+        "another NAME, The Second",
+        "#3, The Third",
+        "2, The Second",
+        "#1, The First"
     })
     void aTuneIsPickedByNumberTitleOrPlace(String wanted, String title) {
         assertThat(tune(wanted).tune().title()).isEqualTo(title);
@@ -92,7 +97,10 @@ class AbcBookTest {
     void textIsReadInItsEncoding(String encoding) {
         byte[] bytes = "X:1\nT:Übermut\nM:4/4\nL:1/4\nK:C\nCDEF|\n".getBytes(Charset.forName(encoding));
 
-        assertThat(new TuneReader().read("a.abc", bytes, ReadOptions.DEFAULT).tune().title())
+        assertThat(new TuneReader()
+                        .read("a.abc", bytes, ReadOptions.DEFAULT)
+                        .tune()
+                        .title())
                 .isEqualTo("Übermut");
     }
 
@@ -102,7 +110,10 @@ class AbcBookTest {
         byte[] marked = "\uFEFFX:1\nT:Łąka\nK:C\nC|\n".getBytes(StandardCharsets.UTF_8);
 
         for (byte[] bytes : List.of(named, marked))
-            assertThat(new TuneReader().read("a.abc", bytes, ReadOptions.DEFAULT).tune().title())
+            assertThat(new TuneReader()
+                            .read("a.abc", bytes, ReadOptions.DEFAULT)
+                            .tune()
+                            .title())
                     .isEqualTo("Łąka");
     }
 
@@ -155,7 +166,8 @@ class AbcBookTest {
         String place = problem.substring(0, problem.indexOf(':'));
 
         assertThat(Abc.listed(Abc.read(text)))
-                .anyMatch(line -> line.equals("forgiven: " + problem.substring(place.length() + 2) + " (" + place + ")"));
+                .anyMatch(
+                        line -> line.equals("forgiven: " + problem.substring(place.length() + 2) + " (" + place + ")"));
         assertThatThrownBy(() -> Abc.read(text, ReadOptions.DEFAULT.strictly()))
                 .isInstanceOfSatisfying(
                         TuneReadException.class, e -> assertThat(e.reason()).isEqualTo(Reason.NOT_STRICT))
@@ -166,7 +178,8 @@ class AbcBookTest {
     void strictReadingTakesWhatTheStandardAllows() {
         String text = "%abc-2.1\nX:1\nT:Invented\nM:4/4\nL:1/8\nK:C\n|:\"C\"CDEF !trill!G4|1 (3ABc d6:|2 z8|]\n";
 
-        assertThat(Abc.read(text, ReadOptions.DEFAULT.strictly()).tune().measures()).hasSize(3);
+        assertThat(Abc.read(text, ReadOptions.DEFAULT.strictly()).tune().measures())
+                .hasSize(3);
     }
 
     @ParameterizedTest

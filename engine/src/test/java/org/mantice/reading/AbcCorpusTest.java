@@ -99,8 +99,8 @@ class AbcCorpusTest {
                 Optional<String> theirs =
                         Optional.ofNullable(opinions.get(key + " " + PlainMusicXml.fingerprint(file.path())));
                 assertThat(theirs).as("the table is of this corpus: " + key).isPresent();
-                String ours =
-                        PlayedPitches.fingerprint(PlayedPitches.of(reader.read(file.path()).tune()));
+                String ours = PlayedPitches.fingerprint(
+                        PlayedPitches.of(reader.read(file.path()).tune()));
                 if (ours.equals(theirs.get()) == reasons.containsKey(key)) unlike.add(key);
             }
 

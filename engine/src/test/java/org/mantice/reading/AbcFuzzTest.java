@@ -23,7 +23,8 @@ class AbcFuzzTest {
             "X:2\nT:Second\nM:C|\nK:Bb transpose=-2\nV:1\nV:2 clef=bass octave=-1\n[V:1]B4!D.C.!|]\n[V:2]\"m\"B,4|]\n",
             "X:3\nM:none\nK:none ^f _b\nabc'|[1,3 D,,\\\nE::[2 F{/gef}g y z|&A|\n% remark\n%%MIDI transpose 3\nW: end\n");
 
-    private static final String SIGNS = "|:[](){}!+\"'^_=,/<>-~.&%\\*#$@;`0123456789ABCGabcgzZxXyKMLQPUVWwmITr \n\r\t\u00e9";
+    private static final String SIGNS =
+            "|:[](){}!+\"'^_=,/<>-~.&%\\*#$@;`0123456789ABCGabcgzZxXyKMLQPUVWwmITr \n\r\t\u00e9";
 
     private final Random random = new Random(20_111);
 
@@ -75,14 +76,16 @@ class AbcFuzzTest {
             }
         }
         byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-        if (random.nextInt(10) == 0 && bytes.length > 0) bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+        if (random.nextInt(10) == 0 && bytes.length > 0)
+            bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
         return bytes;
     }
 
     @Test
     void workGrowsWithTheSizeAlone() {
         String head = "X:1\nM:4/4\nL:1/8\nK:C\n";
-        List<String> bodies = List.of("[", "{", "\"", "!", "(", "+", "[M:", "\\", "`", "c'", "|:", "[1", "(3", "^", "C-", "c>", "&", ")");
+        List<String> bodies = List.of(
+                "[", "{", "\"", "!", "(", "+", "[M:", "\\", "`", "c'", "|:", "[1", "(3", "^", "C-", "c>", "&", ")");
         for (String body : bodies) {
             String long1 = head + "CDEF|" + body.repeat(200_000 / body.length()) + "\n";
             Assertions.assertTimeoutPreemptively(
@@ -96,10 +99,8 @@ class AbcFuzzTest {
         for (int i = 1; i <= 20_000; i++)
             book.writeBytes(("X:" + i + "\nT:Tune " + i + "\nM:4/4\nK:C\nCDEF|\n\n").getBytes(StandardCharsets.UTF_8));
 
-        ReadTune last = Assertions.assertTimeoutPreemptively(
-                Duration.ofSeconds(20),
-                () -> new TuneReader()
-                        .read("book.abc", book.toByteArray(), ReadOptions.DEFAULT.withTune("Tune 20000")));
+        ReadTune last = Assertions.assertTimeoutPreemptively(Duration.ofSeconds(20), () -> new TuneReader()
+                .read("book.abc", book.toByteArray(), ReadOptions.DEFAULT.withTune("Tune 20000")));
 
         assertThat(last.tune().title()).isEqualTo("Tune 20000");
     }

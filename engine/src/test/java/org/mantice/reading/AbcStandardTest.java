@@ -16,7 +16,14 @@ import org.mantice.tune.Meter;
 class AbcStandardTest {
     @ParameterizedTest(name = "3.1.6 M:{0} is {1}")
     @CsvSource({
-        "4/4, 4/4", "C, 4/4", "C|, 2/2", "6/8, 6/8", "9/8, 9/8", "(2+3+2)/8, 2+3+2/8", "2+3/8, 2+3/8", "none, free"
+        "4/4, 4/4",
+        "C, 4/4",
+        "C|, 2/2",
+        "6/8, 6/8",
+        "9/8, 9/8",
+        "(2+3+2)/8, 2+3+2/8",
+        "2+3/8, 2+3/8",
+        "none, free"
     })
     void section316(String written, String meter) {
         ReadTune read = Abc.tune("M:" + written + "\nL:1/8\nK:C", "CDEF|GABc|");
@@ -61,8 +68,12 @@ class AbcStandardTest {
 
     @Test
     void section318_wordsAloneAreKeptAsWords() {
-        assertThat(Abc.tune("Q:\"Andante\"\nM:4/4\nK:C", "C8|").tune().measure(0).marks())
-                .anyMatch(mark -> mark instanceof Mark.Words words && words.text().equals("Andante"));
+        assertThat(Abc.tune("Q:\"Andante\"\nM:4/4\nK:C", "C8|")
+                        .tune()
+                        .measure(0)
+                        .marks())
+                .anyMatch(
+                        mark -> mark instanceof Mark.Words words && words.text().equals("Andante"));
     }
 
     @ParameterizedTest(name = "3.1.9 P:{0} plays {1}")
@@ -87,8 +98,7 @@ class AbcStandardTest {
 
         assertThat(Abc.played(Abc.tune("M:4/4\nL:1/1\nP:AAB\nK:C", body))).isEqualTo("60 62 60 64 67");
         assertThat(Abc.played(Abc.tune("M:4/4\nL:1/1\nP:AABA\nK:C", body))).isEqualTo("60 62 60 64 67 60 64");
-        assertThat(Abc.played(Abc.tune("M:4/4\nL:1/1\nP:ABA\nK:C", body)))
-                .isEqualTo("60 62 60 64 67 60 62 60 64");
+        assertThat(Abc.played(Abc.tune("M:4/4\nL:1/1\nP:ABA\nK:C", body))).isEqualTo("60 62 60 64 67 60 62 60 64");
     }
 
     @ParameterizedTest(name = "3.1.14 K:{0} has {1} sharps or flats and sounds {2}")
@@ -127,7 +137,8 @@ class AbcStandardTest {
     void section32_fieldsChangeInsideTheTuneAndInsideALine() {
         ReadTune read = Abc.tune("M:2/4\nL:1/8\nK:C", "CDEF|[M:3/4]GABcde|[K:G][L:1/4]FGA|\nM:C\nFGAB|");
 
-        assertThat(read.tune().measures()).extracting(measure -> measure.meter().toString())
+        assertThat(read.tune().measures())
+                .extracting(measure -> measure.meter().toString())
                 .containsExactly("2/4", "3/4", "3/4", "4/4");
         assertThat(Abc.events(read)).endsWith("F#4 1/4, G4 1/4, A4 1/4 | F#4 1/4, G4 1/4, A4 1/4, B4 1/4");
     }
@@ -136,7 +147,8 @@ class AbcStandardTest {
     void section33_aFieldGoesOnInTheNextLine() {
         ReadTune read = Abc.plain("C2D2E2F2|\nw: one two\n+: three four");
 
-        assertThat(Abc.melody(read)).extracting(event -> event.marks().lyrics().get(0).text())
+        assertThat(Abc.melody(read))
+                .extracting(event -> event.marks().lyrics().get(0).text())
                 .containsExactly("one", "two", "three", "four");
     }
 
@@ -187,7 +199,8 @@ class AbcStandardTest {
 
     @Test
     void section46_clefsOctavesAndTransposition() {
-        assertThat(Abc.pitches(Abc.tune("M:4/4\nL:1/4\nK:C octave=-1", "CDEF|"))).isEqualTo("C3 D3 E3 F3");
+        assertThat(Abc.pitches(Abc.tune("M:4/4\nL:1/4\nK:C octave=-1", "CDEF|")))
+                .isEqualTo("C3 D3 E3 F3");
         assertThat(Abc.pitches(Abc.tune("M:4/4\nL:1/4\nK:C clef=treble-8", "CDEF|")))
                 .isEqualTo("C3 D3 E3 F3");
         assertThat(Abc.pitches(Abc.tune("M:4/4\nL:1/4\nK:C bass middle=d", "cdef|")))
@@ -301,8 +314,12 @@ class AbcStandardTest {
         assertThat(melody.get(5).marks().articulations()).containsExactly(Articulation.STACCATISSIMO);
         assertThat(melody.get(6).marks().breathAfter()).isTrue();
         assertThat(melody.get(7).notes().get(0).fingers()).containsExactly(1);
-        assertThat(melody.get(9).notes()).extracting(note -> note.fingers().get(0)).containsExactly(1, 3);
-        assertThat(melody.get(10).notes()).extracting(note -> note.fingers().get(0)).containsExactly(2, 4);
+        assertThat(melody.get(9).notes())
+                .extracting(note -> note.fingers().get(0))
+                .containsExactly(1, 3);
+        assertThat(melody.get(10).notes())
+                .extracting(note -> note.fingers().get(0))
+                .containsExactly(2, 4);
     }
 
     @Test
@@ -356,7 +373,10 @@ class AbcStandardTest {
 
     @Test
     void section419_annotationsAreWords() {
-        assertThat(Abc.plain("\"^softly\"C2\"_Am\"D2\"<(\"E2\"@1,2.5 here\"F2|").tune().measure(0).marks())
+        assertThat(Abc.plain("\"^softly\"C2\"_Am\"D2\"<(\"E2\"@1,2.5 here\"F2|")
+                        .tune()
+                        .measure(0)
+                        .marks())
                 .extracting(mark -> ((Mark.Words) mark).text())
                 .containsExactly("softly", "Am", "(", "here");
     }
@@ -365,12 +385,21 @@ class AbcStandardTest {
     void section51_words() {
         ReadTune read = Abc.plain("C2D2E2F2|G2A2B2c2|\nw: syll-a-ble | two~words*late\\-r_\nC8|\nw: 1.~one\nw: 2.~two");
 
-        assertThat(Abc.melody(read)).extracting(event -> event.marks().lyrics().stream()
+        assertThat(Abc.melody(read))
+                .extracting(event -> event.marks().lyrics().stream()
                         .map(lyric -> lyric.verse() + lyric.text() + (lyric.endsWord() ? "" : "-"))
                         .toList()
                         .toString())
                 .containsExactly(
-                        "[1syll-]", "[1a-]", "[1ble]", "[]", "[1two words]", "[]", "[1late-r]", "[]", "[11. one, 22. two]");
+                        "[1syll-]",
+                        "[1a-]",
+                        "[1ble]",
+                        "[]",
+                        "[1two words]",
+                        "[]",
+                        "[1late-r]",
+                        "[]",
+                        "[11. one, 22. two]");
     }
 
     @Test

@@ -63,7 +63,8 @@ class BadInputTest {
 
     @Test
     void filesOfOtherKindsAreNamed() {
-        assertThat(refusal("MThd\0\0\0\6")).hasMessage("bad.xml: the MIDI file ends before its first track; allowed: a complete file");
+        assertThat(refusal("MThd\0\0\0\6"))
+                .hasMessage("bad.xml: the MIDI file ends before its first track; allowed: a complete file");
         assertThat(refusal("Dear reader")).hasMessage("bad.xml: the file looks like plain text; " + ALLOWED);
         assertThat(refusal("<html><body/></html>"))
                 .hasMessage("bad.xml, line 1: the outermost element is <html>; "

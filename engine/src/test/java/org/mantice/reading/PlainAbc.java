@@ -20,7 +20,8 @@ final class PlainAbc {
         for (String line : file.split("\r?\n")) {
             if (line.startsWith("X:") && body) break;
             boolean field = line.matches("[A-Za-z]:[^|:].*|[A-Z]:");
-            if (!field && body && !line.startsWith("%")) tune.music.append(line.replaceFirst("%.*", "")).append('\n');
+            if (!field && body && !line.startsWith("%"))
+                tune.music.append(line.replaceFirst("%.*", "")).append('\n');
             if (line.startsWith("K:")) body = true;
         }
         return tune;

@@ -69,7 +69,8 @@ final class PlayedPitches {
     /** The first 16 hexadecimal digits of the SHA-256 of the text. */
     static String fingerprint(List<List<Integer>> struck) {
         try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text(struck).getBytes(StandardCharsets.UTF_8));
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256").digest(text(struck).getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash).substring(0, 16);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);

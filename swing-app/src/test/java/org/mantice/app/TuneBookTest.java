@@ -24,7 +24,11 @@ class TuneBookTest {
     void writeABook() throws IOException {
         StringBuilder text = new StringBuilder("M:4/4\nL:1/4\n\n");
         for (int i = 1; i <= 3; i++)
-            text.append("X:").append(10 * i).append("\nT:Invented ").append(i).append("\nK:C\n\"C\"CEGE|\"G\"DGBd|\n\n");
+            text.append("X:")
+                    .append(10 * i)
+                    .append("\nT:Invented ")
+                    .append(i)
+                    .append("\nK:C\n\"C\"CEGE|\"G\"DGBd|\n\n");
         book = Files.writeString(folder.resolve("l'été.txt"), text.toString());
     }
 
@@ -83,8 +87,7 @@ class TuneBookTest {
     void whatIsForgivenIsListedWithItsPlaceAndRefusedInStrictReading() throws IOException {
         Path tune = Files.writeString(folder.resolve("tune.abc"), "X:1\nM:4/4\nL:1/4\nK:C\nCDkEF|\n");
 
-        assertThat(Calls.call("check", tune).out())
-                .contains("  forgiven: k means nothing here (line 5, column 3)");
+        assertThat(Calls.call("check", tune).out()).contains("  forgiven: k means nothing here (line 5, column 3)");
         Calls.Answer strict = Calls.call("check", tune, "--strict");
         assertThat(strict.code()).isNotZero();
         assertThat(strict.err()).startsWith("tune.abc, line 5, column 3: k means nothing here; allowed in strict");

@@ -28,6 +28,7 @@ public final class AbcBook {
     private static final Pattern BODY_FIELD = Pattern.compile("[KLMPQVWw]:.*");
     /** Words of prose are longer than what stands between the signs of music. */
     private static final Pattern MUSIC = Pattern.compile("(?s)(?=.*\\|)(?!.*[h-y]{3,}).*[A-Ga-gz].*");
+
     private static final Pattern NOT_NOTES = Pattern.compile("\"[^\"]*\"|![^!]*!|\\[[A-Za-z]:[^\\]]*\\]|%.*");
 
     private final List<AbcLine> head = new ArrayList<>();

@@ -85,7 +85,8 @@ public final class AbcEscapes {
         Matcher matcher = ESCAPE.matcher(text);
         StringBuilder plain = new StringBuilder();
         while (matcher.find())
-            matcher.appendReplacement(plain, Matcher.quoteReplacement(plain(matcher).orElse(matcher.group())));
+            matcher.appendReplacement(
+                    plain, Matcher.quoteReplacement(plain(matcher).orElse(matcher.group())));
         return Normalizer.normalize(matcher.appendTail(plain), Normalizer.Form.NFC);
     }
 

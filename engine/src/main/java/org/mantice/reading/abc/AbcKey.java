@@ -51,12 +51,12 @@ public record AbcKey(Optional<Key> signature, boolean exact, Map<Step, Integer> 
             String after = mode.isPresent() ? tonic.group(4) : tonic.group(3) + tonic.group(4);
             int fifths = new NoteName(Step.valueOf(tonic.group(1)), alter(tonic.group(2))).fifths()
                     - distance(mode.orElse(Mode.MAJOR));
-            return Optional.of(
-                    withAccidentals(of(fifths, mode.orElse(Mode.MAJOR), AbcProperties.read(after)), false));
+            return Optional.of(withAccidentals(of(fifths, mode.orElse(Mode.MAJOR), AbcProperties.read(after)), false));
         }
         AbcProperties properties = AbcProperties.read(plain);
-        if (properties.words().stream().anyMatch(word -> word.equals("exp")
-                || ACCIDENTALS.matcher(word).matches()))
+        if (properties.words().stream()
+                .anyMatch(
+                        word -> word.equals("exp") || ACCIDENTALS.matcher(word).matches()))
             return Optional.of(withAccidentals(of(0, Mode.NONE, properties), true));
         if (properties.values().isEmpty()) return Optional.empty();
         return Optional.of(new AbcKey(Optional.empty(), true, Map.of(), properties));
@@ -112,8 +112,9 @@ public record AbcKey(Optional<Key> signature, boolean exact, Map<Step, Integer> 
     /** Adds the accidentals among the words, instead of those of the key where the word "exp" stands. */
     private static AbcKey withAccidentals(AbcKey plain, boolean explicit) {
         List<String> words = plain.properties.words();
-        List<String> written =
-                words.stream().filter(word -> ACCIDENTALS.matcher(word).matches()).toList();
+        List<String> written = words.stream()
+                .filter(word -> ACCIDENTALS.matcher(word).matches())
+                .toList();
         boolean alone = explicit || words.contains("exp");
         if (written.isEmpty() && !alone) return plain;
         Map<Step, Integer> alters = new EnumMap<>(Step.class);

@@ -13,13 +13,54 @@ import org.mantice.reading.abc.AbcElement.Flaw;
 final class AbcMarks {
     /** Between plus signs, as older versions have it; anything else there is an old chord or nothing. */
     private static final Set<String> OLD = Set.of(
-            "trill", "fermata", "accent", "segno", "coda", "fine", "breath", "D.C.", "D.S.", "p", "pp", "ppp", "mp",
-            "mf", "f", "ff", "fff", "sfz", "roll", "turn", "tenuto", "mordent", "lowermordent", "uppermordent",
-            "pralltriller", "upbow", "downbow", "emphasis", "0", "1", "2", "3", "4", "5", "crescendo(", "crescendo)",
-            "diminuendo(", "diminuendo)", "shortphrase", "mediumphrase", "longphrase", "plus", "slide", "wedge");
+            "trill",
+            "fermata",
+            "accent",
+            "segno",
+            "coda",
+            "fine",
+            "breath",
+            "D.C.",
+            "D.S.",
+            "p",
+            "pp",
+            "ppp",
+            "mp",
+            "mf",
+            "f",
+            "ff",
+            "fff",
+            "sfz",
+            "roll",
+            "turn",
+            "tenuto",
+            "mordent",
+            "lowermordent",
+            "uppermordent",
+            "pralltriller",
+            "upbow",
+            "downbow",
+            "emphasis",
+            "0",
+            "1",
+            "2",
+            "3",
+            "4",
+            "5",
+            "crescendo(",
+            "crescendo)",
+            "diminuendo(",
+            "diminuendo)",
+            "shortphrase",
+            "mediumphrase",
+            "longphrase",
+            "plus",
+            "slide",
+            "wedge");
 
     private static final Pattern NAME = Pattern.compile("[^\\s!|\"\\[\\]]{1,40}|(?i:d\\.[cs]\\.|da|to)[ \\w.]{1,30}");
-    private static final Pattern DEFINITION = Pattern.compile("([H-Wh-w~])\\s*=\\s*(?:!([^!]*)!|\"([^\"]*)\"|\\+([^+]*)\\+)\\s*");
+    private static final Pattern DEFINITION =
+            Pattern.compile("([H-Wh-w~])\\s*=\\s*(?:!([^!]*)!|\"([^\"]*)\"|\\+([^+]*)\\+)\\s*");
     private static final String NOTHING = "nil|none|nothing";
 
     private final Map<Character, String> signs = new HashMap<>();

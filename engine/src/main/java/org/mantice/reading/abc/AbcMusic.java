@@ -162,8 +162,7 @@ final class AbcMusic {
         if (c == 'y') {
             cursor.takeWhile(sign -> isDigit((char) sign) || sign == '/');
             elements.add(new AbcElement.Spacer(place));
-        } else if (c == 'z' || c == 'x')
-            elements.add(new AbcElement.Rest(place, AbcLength.read(cursor, elements)));
+        } else if (c == 'z' || c == 'x') elements.add(new AbcElement.Rest(place, AbcLength.read(cursor, elements)));
         else {
             String digits = cursor.takeDigits();
             int measures = digits.isEmpty() ? 1 : digits.length() > 6 ? 0 : Integer.parseInt(digits);

@@ -75,7 +75,8 @@ public record AbcProperties(Map<String, String> values, List<String> words) {
         int eight = name.endsWith("+8") ? 1 : name.endsWith("-8") ? -1 : 0;
         Matcher middle = MIDDLE.matcher(values.getOrDefault("middle", values.getOrDefault("m", "")));
         if (!middle.matches()) return eight;
-        int written = steps(middle.group(1)) + 7 * middle.group(2).chars().map(c -> c == ',' ? -1 : 1).sum();
+        int written = steps(middle.group(1))
+                + 7 * middle.group(2).chars().map(c -> c == ',' ? -1 : 1).sum();
         int usual =
                 switch (name.isEmpty() ? "treble" : name.replaceAll("[1-5]?([+-]8)?$", "")) {
                     case "bass", "F" -> 1 - 7; // D,

@@ -15,6 +15,7 @@ final class AbcTuneParser {
     private static final Pattern FIELD = Pattern.compile("([A-Za-z+]):(.*)", Pattern.DOTALL);
     /** A letter and a colon that begin a line of music rather than a field. */
     private static final Pattern MUSIC = Pattern.compile("[A-Ga-gxyz]:[|:].*", Pattern.DOTALL);
+
     private static final Pattern MACRO = Pattern.compile("([^=\\s]{1,30})\\s*=\\s*(.{0,200})", Pattern.DOTALL);
     private static final int MOST_MACROS = 50;
     /** Characters that a line may grow to by macros. */
@@ -63,7 +64,8 @@ final class AbcTuneParser {
             AbcLine plain = line.withoutComment();
             Matcher field = FIELD.matcher(plain.text());
             boolean music = into == body && MUSIC.matcher(plain.text()).matches();
-            if (field.matches() && !music) readField(plain, field.group(1).charAt(0), field.group(2).strip());
+            if (field.matches() && !music)
+                readField(plain, field.group(1).charAt(0), field.group(2).strip());
             else readMusic(plain);
         }
     }
@@ -136,6 +138,8 @@ final class AbcTuneParser {
         boolean continued = text.stripTrailing().endsWith("\\");
         String music = continued ? text.substring(0, text.lastIndexOf('\\')) : text;
         into.addAll(new AbcMusic(new AbcCursor(music, line.number(), 0), marks).read());
-        if (!continued) into.add(new AbcElement.LineEnd(new TextPlace(line.number(), line.text().length() + 1)));
+        if (!continued)
+            into.add(new AbcElement.LineEnd(
+                    new TextPlace(line.number(), line.text().length() + 1)));
     }
 }

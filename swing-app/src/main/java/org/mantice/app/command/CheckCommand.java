@@ -106,8 +106,8 @@ final class CheckCommand implements Callable<Integer> {
     private String checkTune(TuneJob job) {
         ReadOptions options = job.reading(Optional.ofNullable(part));
         ReadTune read = new TuneReader().read(job.file(), strict ? options.strictly() : options);
-        StringBuilder text = new StringBuilder(job.name() + ": "
-                + read.tune().measures().size() + " measures, melody " + read.melody());
+        StringBuilder text = new StringBuilder(
+                job.name() + ": " + read.tune().measures().size() + " measures, melody " + read.melody());
         for (Skipped skipped : read.skipped())
             text.append(System.lineSeparator()).append("  ").append(skipped);
         return text.toString();

@@ -96,8 +96,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private Map<TuneJob, Result> planAll(List<TuneJob> jobs, Packs packs) throws InterruptedException {
-        ProgressLine progress =
-                new ProgressLine(jobs.size(), spec.commandLine().getErr());
+        ProgressLine progress = new ProgressLine(jobs.size(), spec.commandLine().getErr());
         AtomicInteger done = new AtomicInteger();
         ExecutorService workers = Executors.newFixedThreadPool(
                 Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())), PlanCommand::daemon);

@@ -23,7 +23,10 @@ final class TuneFiles {
     private TuneFiles() {}
 
     static List<Path> in(List<Path> given) throws IOException {
-        return in(given, TuneFiles::looksLikeATune, "a folder with tunes in it or below (.musicxml, .xml, .mxl, .abc, .mid)");
+        return in(
+                given,
+                TuneFiles::looksLikeATune,
+                "a folder with tunes in it or below (.musicxml, .xml, .mxl, .abc, .mid)");
     }
 
     /** The same, with the plans and profiles of a folder as well. */

@@ -49,11 +49,11 @@ record TuneJob(Path file, Optional<String> entry, String name, String output) {
     }
 
     private static TuneJob job(Found found, String tune, String output) {
-        String name = found.file + found.entry.map(entry -> ", " + entry.label()).orElse("");
+        String name =
+                found.file + found.entry.map(entry -> ", " + entry.label()).orElse("");
         boolean picked = !tune.equals(ALL) && found.of > 1;
-        Optional<String> entry = found.entry.map(TuneEntry::handle).or(() -> picked
-                ? Optional.of(tune)
-                : Optional.empty());
+        Optional<String> entry =
+                found.entry.map(TuneEntry::handle).or(() -> picked ? Optional.of(tune) : Optional.empty());
         return new TuneJob(found.file, entry, name, output);
     }
 
@@ -76,9 +76,8 @@ record TuneJob(Path file, Optional<String> entry, String name, String output) {
 
     /** The options with this tune chosen. */
     ReadOptions reading(Optional<String> part) {
-        ReadOptions options = part.filter(name -> !name.isBlank())
-                .map(ReadOptions::ofPart)
-                .orElse(ReadOptions.DEFAULT);
+        ReadOptions options =
+                part.filter(name -> !name.isBlank()).map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
         return entry.map(options::withTune).orElse(options);
     }
 }

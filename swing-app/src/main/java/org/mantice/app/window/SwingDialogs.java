@@ -36,8 +36,8 @@ final class SwingDialogs implements Dialogs {
 
     @Override
     public Optional<Path> open(Kind kind, Optional<Path> folder) {
-        FileNameExtensionFilter tunes =
-                new FileNameExtensionFilter(text("window.filter.tunes"), "musicxml", "mxl", "xml", "abc", "mid", "midi", "rmi");
+        FileNameExtensionFilter tunes = new FileNameExtensionFilter(
+                text("window.filter.tunes"), "musicxml", "mxl", "xml", "abc", "mid", "midi", "rmi");
         FileNameExtensionFilter ours = new FileNameExtensionFilter(text("window.filter.plans"), "json");
         JFileChooser chooser = chooser(folder, kind == Kind.TUNE ? "window.open.tune" : "window.open.plan");
         chooser.addChoosableFileFilter(tunes);
