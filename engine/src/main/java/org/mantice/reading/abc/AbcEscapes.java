@@ -94,7 +94,7 @@ public final class AbcEscapes {
         if (found.group(1) != null) return codePoint(found.group(1), 16);
         if (found.group(2) != null) return codePoint(found.group(2), 16);
         if (found.group(3) != null) return Optional.of(found.group(4) + COMBINING.get(found.group(3)));
-        if (found.group(5) != null) return Optional.of(LETTERS.get(found.group(5)));
+        if (found.group(5) != null) return Optional.ofNullable(LETTERS.get(found.group(5)));
         if (found.group(6) != null) return Optional.of(found.group(6));
         if (found.group(7) != null) return Optional.of(found.group(7) + COMBINING.get(found.group(8)));
         if (found.group(9) != null) return Optional.ofNullable(ENTITIES.get(found.group(9)));
