@@ -8,8 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import javax.swing.JButton;
-import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JOptionPane;
@@ -27,13 +25,11 @@ import org.mantice.app.words.MusicWords;
 import org.mantice.app.words.Words;
 import org.mantice.instrument.Accordion;
 import org.mantice.player.Player;
-import org.mantice.tune.Loudness;
 
 /** What is planned: the tune, for whom, on what, how fast; and how far the planning is. What is assumed is said so. */
 public final class SetupBar extends JPanel {
     private final transient PlannerModel model;
     private final transient Words words;
-    private final transient MusicWords music;
     private final JLabel title = new JLabel();
     private final JButton leftOut = new JButton();
     private final PickField<Accordion> accordion;
@@ -43,19 +39,17 @@ public final class SetupBar extends JPanel {
     private final SettingField times;
     private final SettingField shift;
     private final SettingField plans;
-    private final JComboBox<String> loudness = new JComboBox<>();
-    private final JCheckBox loudnessOtherwise = new JCheckBox();
+    private final LoudnessField loudness;
     private final JProgressBar progress = new JProgressBar();
     private final JLabel happening = new JLabel();
     private transient Optional<PlannerState> before = Optional.empty();
-    private boolean showing;
 
     /** @param choices the accordions and players to pick from */
     public SetupBar(PlannerModel model, Words words, Actions actions, ProfileChoices choices) {
         super(new BorderLayout());
         this.model = model;
         this.words = words;
-        this.music = new MusicWords(words);
+        MusicWords music = new MusicWords(words);
         this.accordion = new PickField<>(
                 words.text("setup.accordion"),
                 new PickField.Choices<>(choices::accordions, music::name, Accordion::equals),
@@ -81,6 +75,7 @@ public final class SetupBar extends JPanel {
                 numbers(1, 12),
                 false,
                 (wishes, count) -> wishes.withPlans(count.orElse(Wishes.USUAL_PLANS)));
+        this.loudness = new LoudnessField(words, chosen -> wish(wishes -> wishes.withLoudness(chosen)));
         add(settings());
         add(progress(actions), BorderLayout.PAGE_END);
         leftOut.addActionListener(event -> listLeftOut());
@@ -134,7 +129,7 @@ public final class SetupBar extends JPanel {
         who.add(air);
         who.add(player);
         JPanel how = new JPanel(new WrappingLayout(10, 4));
-        for (JPanel each : List.of(tempo, times, shift, loudnessField())) how.add(each);
+        for (JPanel each : List.of(tempo, times, shift, loudness)) how.add(each);
         JPanel both = new JPanel(new BorderLayout());
         both.add(who, BorderLayout.PAGE_START);
         both.add(how);
@@ -146,31 +141,6 @@ public final class SetupBar extends JPanel {
             }
         });
         return both;
-    }
-
-    private JPanel loudnessField() {
-        JPanel field = new JPanel(WrappingLayout.together(3));
-        JLabel label = new JLabel(words.text("setup.loudness"));
-        label.setLabelFor(loudness);
-        for (Loudness each : Loudness.values()) loudness.addItem(music.loudness(each));
-        loudness.setToolTipText(words.text("setup.loudness.hint"));
-        loudness.getAccessibleContext().setAccessibleName(words.text("setup.loudness"));
-        loudness.getAccessibleContext().setAccessibleDescription(words.text("setup.loudness.hint"));
-        loudness.addActionListener(event -> {
-            if (!showing) chooseLoudness();
-        });
-        loudnessOtherwise.addActionListener(event -> {
-            if (loudnessOtherwise.isSelected()) wish(wishes -> wishes.withLoudness(Optional.empty()));
-            else chooseLoudness();
-        });
-        field.add(label);
-        field.add(loudness);
-        field.add(loudnessOtherwise);
-        return field;
-    }
-
-    private void chooseLoudness() {
-        wish(wishes -> wishes.withLoudness(Optional.of(Loudness.values()[loudness.getSelectedIndex()])));
     }
 
     private JPanel progress(Actions actions) {
@@ -195,7 +165,6 @@ public final class SetupBar extends JPanel {
     }
 
     private void showOther(PlannerState state) {
-        showing = true;
         SetupModel setup = SetupModel.of(state, words);
         title.setText(setup.title());
         leftOut.setVisible(!setup.leftOut().isEmpty());
@@ -210,19 +179,8 @@ public final class SetupBar extends JPanel {
         times.show(setup.times(), "", setup.open());
         shift.show(new SetupModel.Setting(setup.shift(), true, ""), key(setup), setup.open());
         plans.show(new SetupModel.Setting(setup.plans(), true, ""), "", true);
-        loudness.setSelectedIndex(setup.loudness().ordinal());
-        loudness.setEnabled(setup.open());
-        loudnessOtherwise.setVisible(setup.open());
-        loudnessOtherwise.setText(setup.loudnessLevel().otherwise());
-        loudnessOtherwise.setSelected(!setup.loudnessLevel().chosen());
-        loudnessOtherwise
-                .getAccessibleContext()
-                .setAccessibleName(words.text(
-                        "setup.otherwise",
-                        words.text("setup.loudness"),
-                        setup.loudnessLevel().otherwise()));
+        loudness.show(setup);
         showProgress(PlanningProgress.of(state, words));
-        showing = false;
     }
 
     private String key(SetupModel setup) {
