@@ -65,7 +65,7 @@ public final class ChordFinder {
     }
 
     private static Sounding sounding(MidiNote note, Grid grid, int division) {
-        long start = Grid.fineOf(grid.onset(Grid.moment(note.start(), division)));
+        long start = Grid.fineOf(grid.onsetOfOthers(Grid.moment(note.start(), division)));
         long end = grid.written(Grid.moment(note.end(), division));
         return new Sounding(note.pitch(), start, Math.max(end, start + Grid.FINE / 16));
     }

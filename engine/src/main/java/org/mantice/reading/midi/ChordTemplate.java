@@ -54,12 +54,20 @@ record ChordTemplate(int root, ChordKind kind, long price) {
         long outside = 0;
         for (int i = 0; i < 12; i++) if ((tones >> i & 1) == 0) outside += weights[i];
         long sum = price + beats * OUTSIDE_PRICE * outside / total;
-        List<Integer> intervals = kind.intervals();
-        for (int i = 0; i < intervals.size(); i++)
-            if (weights[(root + intervals.get(i)) % 12] * 33 < total) sum += MISSING_PRICE[i];
+        sum += missing(weights, total);
         sum += 150L * Integer.bitCount(tones & ~scale);
         if (bass == root) return sum;
         if ((tones >> bass & 1) == 0) return sum + 1_200;
         return sum + (bass == (root + 7) % 12 ? 250 : 600);
+    }
+
+    /** A bare bass says little about what is missing. */
+    private long missing(long[] weights, long total) {
+        long missing = 0;
+        List<Integer> intervals = kind.intervals();
+        for (int i = 0; i < intervals.size(); i++)
+            if (weights[(root + intervals.get(i)) % 12] * 33 < total) missing += MISSING_PRICE[i];
+        boolean bare = weights[root] == total;
+        return bare ? missing / 4 : missing;
     }
 }

@@ -75,6 +75,12 @@ public final class Grid {
         return place(beat, nearest(beat, moment, into), into);
     }
 
+    /** Where a note of another part that begins at a moment is written: on a twelfth of its beat. */
+    public MusicalTime onsetOfOthers(long moment) {
+        int beat = beatOf(moment);
+        return place(beat, nearest(beat, moment, 12), 12);
+    }
+
     /** How far a note is moved on the grid, in {@link #FINE} steps; signed. */
     public long moved(long moment) {
         int beat = beatOf(moment);
