@@ -99,7 +99,7 @@ class MidiBadInputTest {
         Random random = new Random(11);
         int tunes = 0;
         int refusals = 0;
-        for (int i = 0; i < 4_000; i++) {
+        for (int i = 0; i < 1_500; i++) {
             byte[] bytes = damaged(good, random);
             try {
                 ReadTune read = Assertions.assertTimeoutPreemptively(
@@ -112,8 +112,8 @@ class MidiBadInputTest {
             }
         }
 
-        assertThat(tunes).isGreaterThan(1_000);
-        assertThat(refusals).isGreaterThan(100);
+        assertThat(tunes).isGreaterThan(400);
+        assertThat(refusals).isGreaterThan(40);
     }
 
     private static byte[] damaged(byte[] good, Random random) {

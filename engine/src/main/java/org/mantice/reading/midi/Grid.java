@@ -100,7 +100,7 @@ public final class Grid {
     public MusicalTime end(long moment) {
         int beat = beatOf(moment + Math.max(0, tolerance));
         if (tolerance >= 0)
-            for (int into : new int[] {1, 2, 3, 4, 6, 8, 12})
+            for (int into : new int[] {1, 2, 3, 4, 6, 8, 12, 9})
                 if (Math.abs(at(beat, nearest(beat, moment, into), into) - moment) <= tolerance)
                     return place(beat, nearest(beat, moment, into), into);
         int into = parts[beat];

@@ -14,12 +14,12 @@ import java.util.TreeMap;
  * divisions and for changes of pace. All prices are estimates. Time is linear in beats and notes.
  */
 public final class Quantizer {
-    private static final int[] EXACT = {1, 2, 3, 4, 6, 8, 12, 16, 24, 5, 7, 10};
-    private static final int EXACT_PLAIN = 7;
+    private static final int[] EXACT = {1, 2, 3, 4, 6, 8, 12, 9, 16, 24, 5, 7, 10, 18};
+    private static final int EXACT_PLAIN = 8;
     private static final int[] BINARY = {1, 2, 4, 3, 6, 8, 12};
     private static final long[] BINARY_PRICE = {0, 700, 1_500, 2_500, 4_000, 4_000, 6_500};
-    private static final int[] TERNARY = {1, 3, 6, 2, 4, 12};
-    private static final long[] TERNARY_PRICE = {0, 500, 1_500, 2_500, 4_000, 4_000};
+    private static final int[] TERNARY = {1, 3, 6, 2, 4, 12, 9};
+    private static final long[] TERNARY_PRICE = {0, 500, 1_500, 2_500, 4_000, 4_000, 5_000};
     /** A note beside its place by this much (10 ms at a quarter of 500) costs half a thousand. */
     private static final long SPREAD = Grid.FINE / 50;
 
