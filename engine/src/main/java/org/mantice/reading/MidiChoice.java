@@ -1,6 +1,5 @@
 package org.mantice.reading;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -27,7 +26,8 @@ final class MidiChoice {
     }
 
     static PartInfo info(MidiPart part) {
-        return new PartInfo(part.id(), part.name(), part.isDrums() ? 0 : part.notes().size(), 0);
+        return new PartInfo(
+                part.id(), part.name(), part.isDrums() ? 0 : part.notes().size(), 0);
     }
 
     /** @param syllables where syllables are sung, in ticks */
@@ -36,9 +36,13 @@ final class MidiChoice {
         if (pitched.isEmpty()) throw TuneReadException.of(Reason.NO_NOTES, place);
         if (options.part().isPresent()) return askedFor(options.part().get(), pitched);
         int most = pitched.stream().mapToInt(part -> part.notes().size()).max().orElseThrow();
-        Comparator<MidiPart> byScore = Comparator.comparingLong(part -> MelodyScore.of(part, most, syllables));
         MidiPart best = pitched.get(0);
-        for (MidiPart part : pitched) if (byScore.compare(part, best) > 0) best = part;
+        long points = Long.MIN_VALUE;
+        for (MidiPart part : pitched) {
+            long score = MelodyScore.of(part, most, syllables);
+            if (score > points) best = part;
+            points = Math.max(points, score);
+        }
         return best;
     }
 

@@ -35,8 +35,7 @@ final class MidiGridReport {
         }
         String percent = String.valueOf(100 * most / Grid.FINE);
         for (int i = 0; i < moved; i++) report.add(SkippedWhat.NOTES_ON_GRID, percent);
-        if (slowest > 1000 || fastest < 1000)
-            report.add(SkippedWhat.PACE_FOLLOWED, tenths(fastest), tenths(slowest));
+        if (slowest > 1000 || fastest < 1000) report.add(SkippedWhat.PACE_FOLLOWED, tenths(fastest), tenths(slowest));
     }
 
     private static String tenths(long permille) {

@@ -16,7 +16,11 @@ final class MidiKeys {
 
     /** @param notes that show the key where the file names none */
     static List<Key> of(
-            Bars bars, MidiClock clock, List<MidiMeta.KeySignature> signatures, List<MidiNote> notes, ReadReport report) {
+            Bars bars,
+            MidiClock clock,
+            List<MidiMeta.KeySignature> signatures,
+            List<MidiNote> notes,
+            ReadReport report) {
         List<Key> keys = new ArrayList<>();
         if (signatures.isEmpty()) {
             Key found = KeyFinder.find(weights(notes));

@@ -86,8 +86,9 @@ final class MidiMeasures {
             int bar = clock.barAt(at);
             if (bar > last) return;
             MusicalTime end = until.min(bars.bars().get(bar).end());
-            if (event.isPresent() || !at.equals(start(bar)) || end.isBefore(bars.bars().get(bar).end()))
-                end = written(at, end);
+            if (event.isPresent()
+                    || !at.equals(start(bar))
+                    || end.isBefore(bars.bars().get(bar).end())) end = written(at, end);
             boolean back = from.isBefore(at);
             boolean forward = end.isBefore(until) && clock.barAt(end) <= last && inside(end);
             melody.get(bar - first).add(made(at.minus(start(bar)), end.minus(at), event, bar, back, forward));
@@ -144,8 +145,7 @@ final class MidiMeasures {
                 .map(pitch -> new MelodyNote(Spelling.pitch(pitch, keys.get(bar)), back, forward, List.of()))
                 .toList();
         EventMarks marksHere = event.filter(each -> !back && !each.lyrics.isEmpty())
-                .map(each -> new EventMarks(
-                        0, 0, Set.of(), false, false, each.lyrics, Optional.empty()))
+                .map(each -> new EventMarks(0, 0, Set.of(), false, false, each.lyrics, Optional.empty()))
                 .orElse(EventMarks.NONE);
         return new MelodyEvent(offset, length, notes, GraceGroup.NONE, GraceGroup.NONE, marksHere);
     }

@@ -66,8 +66,7 @@ final class MidiMelody {
 
     /** Whether the note sounds into the next event for longer than touch explains. */
     private boolean isCut(MidiNote note, Optional<MusicalTime> next) {
-        return next.isPresent()
-                && next.get().plus(SHORTEST).isBefore(grid.end(clock.moment(note.end())));
+        return next.isPresent() && next.get().plus(SHORTEST).isBefore(grid.end(clock.moment(note.end())));
     }
 
     private MusicalTime end(MusicalTime onset, MidiNote note, Optional<MusicalTime> following) {

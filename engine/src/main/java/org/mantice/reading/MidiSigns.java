@@ -37,9 +37,8 @@ final class MidiSigns {
         for (MidiTrack track : file.tracks()) {
             List<MidiMeta.Syllable> texts = ofKind(track, true);
             boolean song = texts.stream().anyMatch(text -> text.text().matches("(?s)[@\\\\/].*"));
-            List<MidiMeta.Syllable> words = texts.stream()
-                    .filter(text -> !text.text().startsWith("@"))
-                    .toList();
+            List<MidiMeta.Syllable> words =
+                    texts.stream().filter(text -> !text.text().startsWith("@")).toList();
             if (song && words.size() > most.size()) most = words;
         }
         return most;

@@ -1,8 +1,8 @@
 package org.mantice.reading;
 
 import java.util.List;
-import java.util.TreeMap;
 import java.util.Map;
+import java.util.TreeMap;
 import org.mantice.reading.midi.Bars;
 import org.mantice.reading.midi.Beat;
 import org.mantice.reading.midi.MidiMeta;
@@ -38,9 +38,9 @@ final class MidiTempos {
         for (Map.Entry<MusicalTime, Integer> each : perBeat.entrySet()) {
             long micros = each.getValue();
             if (Math.abs(micros - shown) * LEAST_CHANGE <= shown) continue;
-            MusicalTime unit = bars.bars().get(clock.barAt(each.getKey())).meter().beat();
-            MusicalTime perMinute =
-                    MusicalTime.of(60_000_000_000L, micros).dividedBy(unit.times(4));
+            MusicalTime unit =
+                    bars.bars().get(clock.barAt(each.getKey())).meter().beat();
+            MusicalTime perMinute = MusicalTime.of(60_000_000_000L, micros).dividedBy(unit.times(4));
             long milli = perMinute.plus(MusicalTime.of(1, 2)).countOf(MusicalTime.WHOLE);
             if (milli < 5_000 || milli > 1_000_000) {
                 report.addAt(clock.bar(each.getKey()), SkippedWhat.TEMPO, "1/4=" + 60_000_000 / micros);

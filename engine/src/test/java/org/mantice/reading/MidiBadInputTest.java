@@ -20,7 +20,12 @@ import org.mantice.reading.TuneReadException.Reason;
 /** Any bytes end in a tune or in one clear message; nothing of the window is loaded for it. */
 class MidiBadInputTest {
     private static byte[] good() {
-        Track melody = new Track().name("Melody").meter(0, 3, 2).key(0, -2, true).tempo(0, 600_000).lyric(0, "la ");
+        Track melody = new Track()
+                .name("Melody")
+                .meter(0, 3, 2)
+                .key(0, -2, true)
+                .tempo(0, 600_000)
+                .lyric(0, "la ");
         Track left = new Track().name("Left hand");
         for (int i = 0; i < 24; i++) {
             melody.note(1, 70 + i * 5 % 12, 480L * i, 480L * i + 400);
@@ -46,18 +51,17 @@ class MidiBadInputTest {
         assertThat(refusal(frames).reason()).isEqualTo(Reason.MIDI_FRAMES);
         assertThat(refusal(header).reason()).isEqualTo(Reason.MIDI_TRUNCATED);
         assertThat(refusal("RIFF\0\0\0\0RMIDdata".getBytes()).reason()).isEqualTo(Reason.MIDI_TRUNCATED);
-        assertThat(refusal(MidiBytes.file(1, 480, new Track().note(10, 40, 0, 480))).reason())
+        assertThat(refusal(MidiBytes.file(1, 480, new Track().note(10, 40, 0, 480)))
+                        .reason())
                 .isEqualTo(Reason.NO_NOTES);
     }
 
     @Test
     void aMissingPartIsNamedWithThoseThatThereAre() {
         TuneReadException thrown = catchThrowableOfType(
-                TuneReadException.class,
-                () -> new TuneReader().read("bad.mid", good(), ReadOptions.ofPart("horn")));
+                TuneReadException.class, () -> new TuneReader().read("bad.mid", good(), ReadOptions.ofPart("horn")));
 
-        assertThat(thrown).hasMessage(
-                "bad.mid: there is no part \"horn\"; allowed: T1 (Melody), T2 (Left hand)");
+        assertThat(thrown).hasMessage("bad.mid: there is no part \"horn\"; allowed: T1 (Melody), T2 (Left hand)");
     }
 
     @Test
@@ -124,7 +128,9 @@ class MidiBadInputTest {
                 case 0 -> bytes[at] = (byte) random.nextInt(256);
                 case 1 -> bytes[at] ^= (byte) (1 << random.nextInt(8));
                 case 2 -> bytes = Arrays.copyOf(bytes, Math.max(8, at));
-                default -> System.arraycopy(good, 0, bytes, at, Math.min(random.nextInt(40), Math.min(good.length, bytes.length - at)));
+                default ->
+                    System.arraycopy(
+                            good, 0, bytes, at, Math.min(random.nextInt(40), Math.min(good.length, bytes.length - at)));
             }
         }
         return bytes;

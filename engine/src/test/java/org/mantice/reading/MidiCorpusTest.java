@@ -42,10 +42,11 @@ class MidiCorpusTest {
     private record Struck(int measure, MusicalTime offset, List<Integer> pitches) {}
 
     private static List<String> agreed() throws IOException {
-        List<String> names = Files.readAllLines(Corpus.folder("abc-nottingham").resolve("agreed-playorder.txt")).stream()
-                .filter(name -> !name.isBlank())
-                .sorted()
-                .toList();
+        List<String> names =
+                Files.readAllLines(Corpus.folder("abc-nottingham").resolve("agreed-playorder.txt")).stream()
+                        .filter(name -> !name.isBlank())
+                        .sorted()
+                        .toList();
         List<String> chosen = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) if (Corpus.isWhole() || i % 10 == 0) chosen.add(names.get(i));
         return chosen;
@@ -169,7 +170,9 @@ class MidiCorpusTest {
 
         System.out.println(right + " of " + all + " onsets on the right twelfth; below 98 %: " + worst);
         assertThat(right * 100).isGreaterThanOrEqualTo(all * 98);
-        assertThat(unguided * 2).as("notes that the written beats alone would put right").isLessThan(all);
+        assertThat(unguided * 2)
+                .as("notes that the written beats alone would put right")
+                .isLessThan(all);
     }
 
     /** Notes of the first track that lie within half a twelfth of a quarter of where they are written. */
@@ -191,7 +194,9 @@ class MidiCorpusTest {
         MusicalTime pickup = tune.measure(0).pickup() ? tune.measure(0).length() : MusicalTime.ZERO;
         List<String> all = new ArrayList<>();
         for (TrebleMoment moment : played.treble()) {
-            MusicalTime twelfth = played.meterOf(played.measures().get(moment.measure())).beat().dividedBy(12);
+            MusicalTime twelfth = played.meterOf(played.measures().get(moment.measure()))
+                    .beat()
+                    .dividedBy(12);
             MusicalTime place = moment.onset().minus(pickup).plus(MusicalTime.of(1000, 1));
             long index = place.plus(twelfth.dividedBy(2)).countOf(twelfth);
             for (int pitch : pitches(moment)) all.add(index + " " + pitch);
@@ -218,7 +223,10 @@ class MidiCorpusTest {
                 long[] ends = new long[2];
                 for (int i = 0; i < 2; i++) {
                     double ms = (i == 0 ? note.start() : note.end()) * msPerTick;
-                    double wander = 0.03 * period / (2 * Math.PI) * (Math.sin(2 * Math.PI * ms / period + phase) - Math.sin(phase));
+                    double wander = 0.03
+                            * period
+                            / (2 * Math.PI)
+                            * (Math.sin(2 * Math.PI * ms / period + phase) - Math.sin(phase));
                     double played = ms + (seed % 2 == 0 ? drift * ms : wander) + 30 * random.nextDouble() - 15;
                     ends[i] = Math.max(0, Math.round(played / msPerTick));
                 }
@@ -239,7 +247,8 @@ class MidiCorpusTest {
             if (!tune.hasChords()) continue;
             Performance written = play(tune);
             Performance found = play(read(bassAndChord(written)));
-            MusicalTime shift = found.treble().get(0).onset().minus(written.treble().get(0).onset());
+            MusicalTime shift =
+                    found.treble().get(0).onset().minus(written.treble().get(0).onset());
             for (HarmonySpan span : written.harmony()) {
                 Meter meter = written.meterOf(written.measures().get(span.measure()));
                 for (MusicalTime at = span.start(); at.isBefore(span.end()); at = at.plus(meter.beat())) {
@@ -248,12 +257,16 @@ class MidiCorpusTest {
                     int root = rootAt(found, at.plus(shift));
                     all++;
                     if (root == expected.get().root().pitchClass()) right++;
-                    else wrong.add(name + " " + span.place().measure() + "+" + span.place().offset() + " " + span.end().minus(span.start()) + " " + expected.get() + " " + root);
+                    else
+                        wrong.add(name + " " + span.place().measure() + "+"
+                                + span.place().offset() + " " + span.end().minus(span.start()) + " " + expected.get()
+                                + " " + root);
                 }
             }
         }
 
-        System.out.println(right + " of " + all + " roots found; wrong: " + wrong.stream().limit(10).toList());
+        System.out.println(right + " of " + all + " roots found; wrong: "
+                + wrong.stream().limit(10).toList());
         assertThat(all).isPositive();
         assertThat(right * 100).isGreaterThanOrEqualTo(all * 95);
     }
@@ -286,12 +299,20 @@ class MidiCorpusTest {
             for (var note : moment.notes())
                 if (!note.held()) {
                     long start = ticks(moment.onset().plus(lead), division);
-                    melody.note(1, note.midi(), start, Math.max(start + 20, ticks(moment.onset().plus(moment.duration()).plus(lead), division)));
+                    melody.note(
+                            1,
+                            note.midi(),
+                            start,
+                            Math.max(
+                                    start + 20,
+                                    ticks(moment.onset().plus(moment.duration()).plus(lead), division)));
                 }
         for (HarmonySpan span : played.harmony())
             span.chord().filter(chord -> !chord.isSilent()).ifPresent(chord -> {
                 Meter meter = played.meterOf(played.measures().get(span.measure()));
-                MusicalTime step = meter.isCompound() ? meter.beat().dividedBy(3) : meter.beat().min(MusicalTime.QUARTER);
+                MusicalTime step = meter.isCompound()
+                        ? meter.beat().dividedBy(3)
+                        : meter.beat().min(MusicalTime.QUARTER);
                 boolean halves = meter.length().isMultipleOf(step.times(2));
                 int index = 0;
                 for (MusicalTime at = span.start(); at.isBefore(span.end()); at = at.plus(step)) {
@@ -301,7 +322,11 @@ class MidiCorpusTest {
                     if (index % every == 0) {
                         int bass = chord.bass().orElse(chord.root()).pitchClass();
                         boolean fifth = index / every % 2 == 1 && chord.bass().isEmpty();
-                        int alternate = chord.root().pitchClass() + chord.kind().intervals().stream().filter(i -> i >= 6 && i <= 8).findFirst().orElse(0);
+                        int alternate = chord.root().pitchClass()
+                                + chord.kind().intervals().stream()
+                                        .filter(i -> i >= 6 && i <= 8)
+                                        .findFirst()
+                                        .orElse(0);
                         left.note(2, 36 + (fifth ? alternate % 12 : bass), start, end);
                     } else if (!meter.isCompound() || index % every == 2)
                         for (int tone : chord.pitchClasses()) left.note(2, 48 + tone, start, end);

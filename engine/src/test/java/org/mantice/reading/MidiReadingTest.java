@@ -129,7 +129,9 @@ class MidiReadingTest {
         Tune tune = read(track).tune();
 
         assertThat(tune.measure(0).pickup()).isTrue();
-        assertThat(tune.measures()).extracting(measure -> measure.meter().toString()).containsExactly("4/4", "4/4");
+        assertThat(tune.measures())
+                .extracting(measure -> measure.meter().toString())
+                .containsExactly("4/4", "4/4");
         assertThat(events(tune.measure(1))).containsExactly("0 1 C5");
     }
 
@@ -141,13 +143,13 @@ class MidiReadingTest {
 
         Tune tune = read(track).tune();
 
-        assertThat(tune.measures()).extracting(measure -> measure.meter().toString())
+        assertThat(tune.measures())
+                .extracting(measure -> measure.meter().toString())
                 .containsExactly("2/4", "2/4", "6/8", "6/8");
         assertThat(tune.measure(0).marks())
                 .containsExactly(new Mark.TempoChange(MusicalTime.ZERO, Tempo.quarters(120)));
         assertThat(tune.measure(2).marks())
-                .containsExactly(new Mark.TempoChange(
-                        MusicalTime.ZERO, new Tempo(MusicalTime.of(3, 8), 100_000)));
+                .containsExactly(new Mark.TempoChange(MusicalTime.ZERO, new Tempo(MusicalTime.of(3, 8), 100_000)));
         assertThat(tune.measure(2).key()).isEqualTo(new Key(-1, Mode.MINOR));
         assertThat(events(tune.measure(1))).containsExactly("0 1/2 F#4");
         assertThat(events(tune.measure(2))).containsExactly("0 3/8 D4", "3/8 3/8 C#4");
@@ -216,16 +218,15 @@ class MidiReadingTest {
             long at = 3L * Q * i;
             left.note(2, bars[i][0], at, at + Q - 60);
             for (int beat = 1; beat < 3; beat++)
-                for (int j = 1; j < bars[i].length; j++)
-                    left.note(2, bars[i][j], at + beat * Q, at + beat * Q + 300);
+                for (int j = 1; j < bars[i].length; j++) left.note(2, bars[i][j], at + beat * Q, at + beat * Q + 300);
         }
 
         ReadTune read = read(melody, left);
 
-        assertThat(read.tune().measures()).extracting(MidiReadingTest::chords)
+        assertThat(read.tune().measures())
+                .extracting(MidiReadingTest::chords)
                 .containsExactly(List.of("0 C"), List.of("0 Dm"), List.of("0 G7"), List.of("0 C"));
-        assertThat(said(read))
-                .contains("assumed: chord symbols, recognised from the notes of T2 (Left hand) (4)");
+        assertThat(said(read)).contains("assumed: chord symbols, recognised from the notes of T2 (Left hand) (4)");
     }
 
     @Test

@@ -208,10 +208,6 @@ public final class ChordFinder {
         boolean slash = steady && bass != -1 && bass != chord.root() && (chord.tones() >> bass & 1) == 1;
         NoteName root = Spelling.name(chord.root(), key);
         return new ChordSymbol(
-                root,
-                chord.kind(),
-                List.of(),
-                slash ? Optional.of(Spelling.name(bass, key)) : Optional.empty(),
-                "");
+                root, chord.kind(), List.of(), slash ? Optional.of(Spelling.name(bass, key)) : Optional.empty(), "");
     }
 }

@@ -21,7 +21,8 @@ public record MidiFile(int format, int division, List<MidiTrack> tracks) {
 
     /** Whether the bytes begin like a file of this kind. */
     public static boolean claims(byte[] bytes) {
-        return tag(bytes, 0).equals("MThd") || tag(bytes, 0).equals("RIFF") && tag(bytes, 8).equals("RMID");
+        return tag(bytes, 0).equals("MThd")
+                || tag(bytes, 0).equals("RIFF") && tag(bytes, 8).equals("RMID");
     }
 
     /**

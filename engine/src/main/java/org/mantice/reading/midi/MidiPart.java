@@ -19,7 +19,8 @@ public record MidiPart(String id, String name, int track, List<MidiNote> notes) 
         for (MidiTrack track : file.tracks()) {
             Map<Integer, List<MidiNote>> channels = new TreeMap<>();
             for (MidiNote note : track.notes())
-                channels.computeIfAbsent(note.channel(), key -> new ArrayList<>()).add(note);
+                channels.computeIfAbsent(note.channel(), key -> new ArrayList<>())
+                        .add(note);
             channels.forEach((channel, notes) -> parts.add(new MidiPart(
                     "T" + track.number() + (channels.size() > 1 ? "C" + channel : ""),
                     track.name(),
@@ -60,8 +61,7 @@ public record MidiPart(String id, String name, int track, List<MidiNote> notes) 
 
     private static boolean soundsPast(MidiNote note, long[] soundsUntil) {
         long half = (note.start() + note.end() + 1) / 2;
-        for (int pitch = 0; pitch < 128; pitch++)
-            if (pitch != note.pitch() && soundsUntil[pitch] > half) return true;
+        for (int pitch = 0; pitch < 128; pitch++) if (pitch != note.pitch() && soundsUntil[pitch] > half) return true;
         return false;
     }
 }

@@ -12,8 +12,7 @@ import java.util.OptionalInt;
  * @param metas in order of time
  * @param damagedAt the byte of the file from which the track cannot be read on
  */
-public record MidiTrack(
-        int number, String name, List<MidiNote> notes, List<MidiMeta> metas, OptionalInt damagedAt) {
+public record MidiTrack(int number, String name, List<MidiNote> notes, List<MidiMeta> metas, OptionalInt damagedAt) {
     public MidiTrack {
         notes = notes.stream().sorted(MidiNote.ORDER).toList();
         metas = List.copyOf(metas);

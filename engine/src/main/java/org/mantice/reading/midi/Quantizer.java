@@ -157,7 +157,8 @@ public final class Quantizer {
                 ways.put(key, new Way(end, end - length / 24, slope, i, 0, cost));
             }
         }
-        return pruned(ways.values().stream().map(way -> priced(way, front, beat)).toList());
+        return pruned(
+                ways.values().stream().map(way -> priced(way, front, beat)).toList());
     }
 
     private boolean hasNotes(Front front, int way, long written) {

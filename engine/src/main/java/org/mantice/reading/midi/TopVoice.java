@@ -31,12 +31,12 @@ public record TopVoice(List<MidiNote> melody, List<MidiNote> under) {
                 boolean low = note.pitch() < highest - CHORD_SEMITONES || isCovered(note, soundsUntil);
                 (low ? under : melody).add(note);
             }
-            for (MidiNote note : group)
-                soundsUntil[note.pitch()] = Math.max(soundsUntil[note.pitch()], note.end());
+            for (MidiNote note : group) soundsUntil[note.pitch()] = Math.max(soundsUntil[note.pitch()], note.end());
             from = to;
         }
         if (under.size() * 4 > melody.size()) lower(melody, under);
-        return new TopVoice(List.copyOf(melody), under.stream().sorted(MidiNote.ORDER).toList());
+        return new TopVoice(
+                List.copyOf(melody), under.stream().sorted(MidiNote.ORDER).toList());
     }
 
     private static boolean isCovered(MidiNote note, long[] soundsUntil) {
@@ -47,8 +47,7 @@ public record TopVoice(List<MidiNote> melody, List<MidiNote> under) {
 
     private static void lower(List<MidiNote> melody, List<MidiNote> under) {
         if (melody.isEmpty()) return;
-        double mean =
-                melody.stream().mapToInt(MidiNote::pitch).average().orElseThrow();
+        double mean = melody.stream().mapToInt(MidiNote::pitch).average().orElseThrow();
         List<MidiNote> low = melody.stream()
                 .filter(note -> note.pitch() < mean - MEAN_SEMITONES)
                 .toList();
