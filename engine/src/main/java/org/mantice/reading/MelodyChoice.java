@@ -31,7 +31,7 @@ public record MelodyChoice(PartInfo part, int staff, Rule rule) {
     /** As {@code "P1 (Voice), staff 1: the first part ...; its first voice with notes in each measure"}. */
     @Override
     public String toString() {
-        return part.label() + ", staff " + staff + ": " + rule.sentence()
-                + "; its first voice with notes in each measure";
+        String where = part.label() + ", staff " + staff + ": " + rule.sentence();
+        return rule == Rule.MELODIC ? where : where + "; its first voice with notes in each measure";
     }
 }

@@ -178,7 +178,9 @@ class MidiReadingTest {
         ReadTune read = read(bass, drums, melody);
 
         assertThat(read.melody().part().label()).isEqualTo("T3 (Three)");
-        assertThat(read.melody().rule()).isEqualTo(MelodyChoice.Rule.MELODIC);
+        assertThat(read.melody())
+                .hasToString("T3 (Three), staff 1: the part most like a melody: high, one note at a time,"
+                        + " named or sung as one");
         assertThat(read.parts()).extracting(PartInfo::label).containsExactly("T1 (One)", "T2 (Two)", "T3 (Three)");
         assertThat(said(read)).contains("left out: drum notes of part T2 (Two) (4)");
     }
