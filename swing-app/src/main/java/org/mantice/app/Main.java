@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.mantice.app.command.ManticeCommand;
 import org.mantice.app.window.Display;
+import org.mantice.app.window.EarlyReading;
 import org.mantice.app.window.WindowCommand;
-import picocli.CommandLine;
 
 /**
  * The one launcher. Without arguments it opens the window with a shipped example; where there is no display it plans the
@@ -31,19 +31,25 @@ public final class Main {
     public static int run(String[] args, PrintStream out, PrintStream err) {
         PrintWriter plain = new PrintWriter(out, true, StandardCharsets.UTF_8);
         PrintWriter errors = new PrintWriter(err, true, StandardCharsets.UTF_8);
-        String[] call = args.length == 0 ? callWithoutArguments(errors) : args;
-        CommandLine line = ManticeCommand.commandLine(plain, errors, new WindowCommand());
-        int code = line.execute(call);
+        int code = args.length == 0 ? withoutArguments(plain, errors) : commandLine(args, plain, errors);
         plain.flush();
         errors.flush();
         return code;
     }
 
-    /** The window where one can be shown, else what the command line does without arguments. */
-    private static String[] callWithoutArguments(PrintWriter err) {
+    private static int commandLine(String[] args, PrintWriter out, PrintWriter err) {
+        return ManticeCommand.commandLine(out, err, new WindowCommand()).execute(args);
+    }
+
+    /**
+     * The window where one can be shown, without the time that a command line costs which has nothing to read; else what
+     * the command line does without arguments.
+     */
+    private static int withoutArguments(PrintWriter out, PrintWriter err) {
+        EarlyReading example = EarlyReading.ofExample();
         Optional<String> problem = Display.problem();
-        if (problem.isEmpty()) return new String[] {"window"};
+        if (problem.isEmpty()) return WindowCommand.openExample(example, err);
         err.println("There is no display, so here is the command line: " + problem.get());
-        return new String[0];
+        return commandLine(new String[0], out, err);
     }
 }

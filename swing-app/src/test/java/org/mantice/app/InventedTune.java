@@ -3,7 +3,7 @@ package org.mantice.app;
 import java.util.Random;
 
 /** MusicXML of our own invention, as long as wanted; the same for the same seed. */
-final class InventedTune {
+public final class InventedTune {
     private static final String[] SCALE = {"C4", "D4", "E4", "F4", "G4", "A4", "B4", "C5", "D5", "E5", "F5", "G5"};
     private static final String[][] CHORDS = {
         {"C", "major"},
@@ -25,7 +25,7 @@ final class InventedTune {
     }
 
     /** A melody of quarters, eighths and a rest now and then, in 4/4, with one or two chord symbols a measure. */
-    static String musicXml(int measures, long seed) {
+    public static String musicXml(int measures, long seed) {
         return new InventedTune(seed).write(measures);
     }
 

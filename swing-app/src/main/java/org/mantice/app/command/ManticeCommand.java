@@ -56,7 +56,8 @@ public final class ManticeCommand implements Callable<Integer> {
         return line;
     }
 
-    private static int report(Exception e, PrintWriter err) {
+    /** Says what went wrong. @return the exit code */
+    public static int report(Exception e, PrintWriter err) {
         if (e instanceof ManticeException || e instanceof RuleFailureException) {
             err.println(oneLine(e));
             return SOME_FAILED;

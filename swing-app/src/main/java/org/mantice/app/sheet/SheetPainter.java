@@ -59,6 +59,11 @@ public final class SheetPainter {
         return new SheetPainter(other, layout, space);
     }
 
+    /** Loads the fonts, so that the first sheet need not wait for them. For any thread. */
+    public static void loadFonts() {
+        SheetFonts.glyph(Glyph.values()[0]);
+    }
+
     /** In pixels. */
     public double height() {
         return Math.ceil(layout.height() * space);

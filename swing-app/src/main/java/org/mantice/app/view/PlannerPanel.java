@@ -5,6 +5,9 @@ import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -31,12 +34,13 @@ public final class PlannerPanel extends JPanel {
     private final SetupBar setup;
     private final FiguresView figures;
     private final SheetView sheet;
-    private final SheetTableView table;
     private final SheetHead head;
     private final MessageArea messages;
     private final CardLayout cards = new CardLayout();
     private final JPanel deck = new JPanel(cards);
     private final JTabbedPane side = new JTabbedPane();
+    private final List<LaterView> later = new ArrayList<>();
+    private transient Runnable letGo = () -> {};
     private String card = MUSIC;
     private int zoomPercent = Zoom.USUAL;
 
@@ -46,6 +50,11 @@ public final class PlannerPanel extends JPanel {
      * @param choices the accordions and players to pick from
      */
     public PlannerPanel(PlannerModel model, Words words, Actions actions, ProfileChoices choices) {
+        this(model, words, actions, choices, true);
+    }
+
+    private PlannerPanel(
+            PlannerModel model, Words words, Actions actions, ProfileChoices choices, boolean wholeAtOnce) {
         super(new BorderLayout());
         this.model = model;
         this.words = words;
@@ -55,7 +64,6 @@ public final class PlannerPanel extends JPanel {
         this.setup = new SetupBar(model, words, actions, choices);
         this.figures = new FiguresView(model, words);
         this.sheet = new SheetView(model, words, actions);
-        this.table = new SheetTableView(model, words);
         this.head = new SheetHead(new SheetBar(model, words, actions), words, actions);
         this.messages = new MessageArea(model, words, actions);
         layOut();
@@ -63,6 +71,46 @@ public final class PlannerPanel extends JPanel {
         head.showZoom(zoomPercent);
         actions.follow(model.state());
         getAccessibleContext().setAccessibleName(words.text("window.planner"));
+        if (wholeAtOnce) while (!isWhole()) buildNext();
+    }
+
+    /**
+     * The panel without the views that are not in sight at first or that nothing is asked of yet: a window is there
+     * sooner if it shows the sheet before these are built. They come when they are called for, and with {@link #buildNext}.
+     */
+    public static PlannerPanel withViewsToCome(
+            PlannerModel model, Words words, Actions actions, ProfileChoices choices) {
+        return new PlannerPanel(model, words, actions, choices, false);
+    }
+
+    public boolean isWhole() {
+        return later.stream().allMatch(LaterView::isBuilt);
+    }
+
+    /** Builds one of the views to come, if there is one. */
+    public void buildNext() {
+        later.stream().filter(view -> !view.isBuilt()).findFirst().ifPresent(this::build);
+    }
+
+    private void build(LaterView view) {
+        Runnable others = letGo;
+        Runnable its = model.listeningDuring(view::build);
+        letGo = () -> {
+            others.run();
+            its.run();
+        };
+        actions.follow(model.state());
+    }
+
+    /** Lets the views that were built later listen no more: the panel is thrown away. */
+    public void letGo() {
+        letGo.run();
+    }
+
+    private LaterView later(Supplier<Component> view) {
+        LaterView made = new LaterView(view);
+        later.add(made);
+        return made;
     }
 
     private void layOut() {
@@ -72,15 +120,17 @@ public final class PlannerPanel extends JPanel {
         JScrollPane scroll = new JScrollPane(sheet);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         deck.add(scroll, MUSIC);
-        deck.add(table, TABLE);
+        LaterView why = later(() -> LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
+        LaterView differences = later(() -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
+        LaterView taste = later(() -> new TasteView(model, words, actions));
+        deck.add(later(() -> new SheetTableView(model, words)), TABLE);
         JPanel below = new JPanel(new BorderLayout());
         below.add(head, BorderLayout.PAGE_START);
         below.add(deck);
-        side.addTab(words.text("window.tab.why"), LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
-        side.addTab(
-                words.text("window.tab.differences"),
-                LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
-        side.addTab(words.text("window.tab.taste"), new TasteView(model, words, actions));
+        side.addTab(words.text("window.tab.why"), why);
+        side.addTab(words.text("window.tab.differences"), differences);
+        side.addTab(words.text("window.tab.taste"), taste);
+        side.addChangeListener(event -> callFor(side.getSelectedComponent()));
         side.getAccessibleContext().setAccessibleName(words.text("window.side"));
         below.setMinimumSize(new Dimension());
         figures.setMinimumSize(new Dimension());
@@ -107,8 +157,14 @@ public final class PlannerPanel extends JPanel {
         actions.bind(Command.USUAL_SIZE, () -> setZoomPercent(Zoom.USUAL), state -> true);
     }
 
+    /** Builds a view that the player wants to see now. */
+    private void callFor(Component view) {
+        if (view instanceof LaterView asked && !asked.isBuilt()) build(asked);
+    }
+
     private void show(String which) {
         card = which;
+        if (which.equals(TABLE)) for (Component each : deck.getComponents()) callFor(each);
         cards.show(deck, which);
         actions.follow(model.state());
         focusInto(deck);
@@ -116,6 +172,7 @@ public final class PlannerPanel extends JPanel {
 
     private void showSide(int tab) {
         side.setSelectedIndex(tab);
+        callFor(side.getSelectedComponent());
         focusInto((Container) side.getSelectedComponent());
     }
 

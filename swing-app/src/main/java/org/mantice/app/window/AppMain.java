@@ -18,6 +18,7 @@ import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.Setup;
 import org.mantice.app.model.ThreadBackground;
 import org.mantice.app.model.Wishes;
+import org.mantice.app.sheet.SheetPainter;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
 import org.mantice.app.work.AppFolder;
@@ -51,9 +52,11 @@ public final class AppMain {
     private final Threads threads;
     private final Keeping keeping;
     private final CountDownLatch closed = new CountDownLatch(1);
+    private final EarlyReading early;
 
-    private AppMain(WindowStart start, Function<Consumer<Notice>, AppFolder> where) {
+    private AppMain(WindowStart start, EarlyReading early, Function<Consumer<Notice>, AppFolder> where) {
         this.start = start;
+        this.early = early;
         this.uncaught = new Uncaught(report -> Crash.show(Optional.empty(), Words.of(Locale.getDefault()), report));
         Thread.setDefaultUncaughtExceptionHandler(uncaught);
         this.folder = where.apply(notices);
@@ -86,10 +89,22 @@ public final class AppMain {
         run(start, AppFolder::ofThisComputer);
     }
 
+    /** The same with an example that is being read already. */
+    static void run(EarlyReading example, WindowStart start) throws InterruptedException {
+        run(start, example, AppFolder::ofThisComputer);
+    }
+
     /** @param where the app keeps its things */
     static void run(WindowStart start, Function<Consumer<Notice>, AppFolder> where) throws InterruptedException {
-        AppMain app = new AppMain(start, where);
+        run(start, start.file().map(EarlyReading::of).orElseGet(EarlyReading::ofExample), where);
+    }
+
+    private static void run(WindowStart start, EarlyReading early, Function<Consumer<Notice>, AppFolder> where)
+            throws InterruptedException {
+        AppMain app = new AppMain(start, early, where);
         try {
+            app.filesThread.execute(SheetPainter::loadFonts);
+            EventQueue.invokeAndWait(app::look);
             EventQueue.invokeAndWait(app::openWindow);
         } catch (InvocationTargetException e) {
             throw new IllegalStateException("the window cannot be opened", e.getCause());
@@ -97,12 +112,15 @@ public final class AppMain {
         app.closed.await();
     }
 
+    private void look() {
+        Looks.use(
+                start.dark().or(() -> keeping.remembered().appearance().dark()).orElse(false));
+    }
+
     private void openWindow() {
         Locale language = start.language()
                 .or(() -> keeping.remembered().appearance().language())
                 .orElse(Locale.getDefault());
-        Looks.use(
-                start.dark().or(() -> keeping.remembered().appearance().dark()).orElse(false));
         Background background = new ThreadBackground(EventQueue::invokeLater, "mantice planning");
         PlannerModel model =
                 new PlannerModel(start.packs(), background, new Setup(accordion(), player(), Wishes.NONE, List.of()));
@@ -125,7 +143,7 @@ public final class AppMain {
     }
 
     private void openFirst(MainWindow window) {
-        start.file().ifPresentOrElse(file -> window.opening().open(List.of(file)), window.opening()::openExample);
+        window.opening().openFirst(start.file(), early);
     }
 
     private RecoveryWork recovery(MainWindow window, Papers papers, Background background) {

@@ -19,13 +19,13 @@ final class Keeping implements ProfileChoices {
     private volatile List<Shelved<Accordion>> accordions;
     private volatile List<Shelved<Player>> players;
 
-    /** Reads the shelf, so it is not for the window's thread. */
+    /** Knows the presets at once, all that is on the shelf a little later. */
     Keeping(RememberedFile file, ProfileShelf shelf, Threads threads) {
         this.file = file;
         this.shelf = shelf;
         this.threads = threads;
-        this.accordions = shelf.accordions(remembered().profiles());
-        this.players = shelf.players(remembered().profiles());
+        this.accordions = ProfileShelf.presetAccordions();
+        this.players = ProfileShelf.presetPlayers();
     }
 
     Remembered remembered() {

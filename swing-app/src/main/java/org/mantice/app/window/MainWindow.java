@@ -68,13 +68,22 @@ public final class MainWindow extends JFrame implements Talk {
         setLocale(words.locale());
         actions = new Actions(words);
         WindowCommands.bind(this, actions, opening, saving);
-        letGo = model.listeningDuring(this::build);
+        Runnable own = model.listeningDuring(this::build);
+        PlannerPanel panel = content().panel();
+        letGo = () -> {
+            own.run();
+            panel.letGo();
+        };
         if (zoom > 0) content().panel().setZoomPercent(zoom);
         show(model.state());
     }
 
     private void build() {
-        Content made = new Content(new PlannerPanel(model, words, actions, keeping), new StatusLine(words, papers));
+        boolean first = content.isEmpty();
+        PlannerPanel panel = first
+                ? PlannerPanel.withViewsToCome(model, words, actions, keeping)
+                : new PlannerPanel(model, words, actions, keeping);
+        Content made = new Content(panel, new StatusLine(words, papers));
         content = Optional.of(made);
         JPanel pane = new JPanel(new BorderLayout());
         pane.add(made.panel());
@@ -88,6 +97,7 @@ public final class MainWindow extends JFrame implements Talk {
                                 keeping::remembered, file -> saving.beforeLosing(() -> opening.openRecent(file))))
                 .bar());
         model.addListener(this::show);
+        if (first) ViewsToCome.of(panel, model);
         revalidate();
     }
 

@@ -40,14 +40,21 @@ final class OpeningWork {
         List<Path> wanted = new ArrayList<>();
         for (Path file : files) if (!openedProfile(file)) wanted.add(file);
         if (wanted.isEmpty()) return;
-        threads.read(() -> first(wanted), this::found);
+        threads.read(() -> first(wanted, TuneOpening::open), this::found);
     }
 
-    private static Found first(List<Path> files) {
+    /** Opens the file that the program was started with, or the example without one. */
+    void openFirst(Optional<Path> file, EarlyReading early) {
+        if (file.isEmpty()) threads.read(early::get, this::take);
+        else if (!openedProfile(file.get()))
+            threads.read(() -> first(List.of(file.get()), same -> early.get()), this::found);
+    }
+
+    private static Found first(List<Path> files, Function<Path, Opened> open) {
         List<Throwable> failures = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             try {
-                Opened opened = TuneOpening.open(files.get(i));
+                Opened opened = open.apply(files.get(i));
                 return new Found(
                         Optional.of(opened), Optional.of(files.get(i)), failures, files.subList(i + 1, files.size()));
             } catch (ManticeException | IllegalArgumentException e) {
@@ -70,10 +77,6 @@ final class OpeningWork {
         return String.join(
                 ", ",
                 files.stream().map(file -> String.valueOf(file.getFileName())).toList());
-    }
-
-    void openExample() {
-        threads.read(TuneOpening::example, this::take);
     }
 
     private void take(Opened opened) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.mantice.app.command.ManticeCommand;
 import org.mantice.app.files.Profiles;
 import org.mantice.app.words.Words;
 import picocli.CommandLine.Command;
@@ -45,6 +46,26 @@ public final class WindowCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
+    /**
+     * Opens the window with the shipped example, as without any argument, on a display that is known to be there.
+     *
+     * @return the exit code
+     */
+    public static int openExample(EarlyReading example, PrintWriter err) {
+        try {
+            AppMain.run(example, new WindowStart(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Profiles.packs(Optional.empty()),
+                    Optional.empty(),
+                    Optional.empty()));
+            return DONE;
+        } catch (Exception e) {
+            return ManticeCommand.report(e, err);
+        }
+    }
 
     @Override
     public Integer call() throws Exception {

@@ -38,10 +38,23 @@ public final class ProfileShelf {
         this.folder = folder;
     }
 
+    /** Those that no file need be read for. */
+    public static List<Shelved<Accordion>> presetAccordions() {
+        return AccordionPresets.all().stream()
+                .map(preset -> Shelved.preset(preset.id(), preset.name(), preset))
+                .toList();
+    }
+
+    /** Those that no file need be read for. */
+    public static List<Shelved<Player>> presetPlayers() {
+        return PlayerPresets.all().stream()
+                .map(preset -> Shelved.preset(preset.id(), preset.name(), preset))
+                .toList();
+    }
+
     /** @param remembered files opened or saved before, wherever they are */
     public List<Shelved<Accordion>> accordions(List<Path> remembered) {
-        List<Shelved<Accordion>> shelf = new ArrayList<>();
-        for (Accordion preset : AccordionPresets.all()) shelf.add(Shelved.preset(preset.id(), preset.name(), preset));
+        List<Shelved<Accordion>> shelf = new ArrayList<>(presetAccordions());
         shelf.addAll(exampleAccordions());
         shelf.addAll(own(remembered, AccordionFile.SUFFIX, ProfileShelf::ownAccordion));
         return List.copyOf(shelf);
@@ -49,8 +62,7 @@ public final class ProfileShelf {
 
     /** @param remembered files opened or saved before, wherever they are */
     public List<Shelved<Player>> players(List<Path> remembered) {
-        List<Shelved<Player>> shelf = new ArrayList<>();
-        for (Player preset : PlayerPresets.all()) shelf.add(Shelved.preset(preset.id(), preset.name(), preset));
+        List<Shelved<Player>> shelf = new ArrayList<>(presetPlayers());
         shelf.addAll(examplePlayers());
         shelf.addAll(own(remembered, PlayerFile.SUFFIX, ProfileShelf::ownPlayer));
         return List.copyOf(shelf);

@@ -108,7 +108,7 @@ class FilesInTheWindowTest {
 
     @Test
     void aFileThatIsNoTuneIsSaidAndLeavesWhatIsOpen() throws IOException {
-        opening.openExample();
+        opening.openFirst(Optional.empty(), EarlyReading.ofExample());
         Path text = Files.writeString(folder.resolve("letter.txt"), "Dear Runa");
 
         opening.open(List.of(text));
@@ -287,7 +287,7 @@ class FilesInTheWindowTest {
 
     @Test
     void aPlayerIsSavedWithItsWeightsAndFoundAgain() {
-        opening.openExample();
+        opening.openFirst(Optional.empty(), EarlyReading.ofExample());
         model.setTaste(model.state().setup().player().taste().with("bellows.even-strokes", 2_000));
         talk.name = Optional.of("Linnea");
 
