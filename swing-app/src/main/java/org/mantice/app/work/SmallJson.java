@@ -36,22 +36,29 @@ final class SmallJson {
         }
     }
 
-    static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(MOST_DEPTH)
-                            .build())
-                    .build())
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-            .build();
+    /** Made when there is a file to read or write: a start where nothing is remembered need not wait for it. */
+    private static final class Mapper {
+        static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                        .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                        .streamReadConstraints(StreamReadConstraints.builder()
+                                .maxNestingDepth(MOST_DEPTH)
+                                .build())
+                        .build())
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+                .build();
+    }
 
     private SmallJson() {}
 
+    static JsonMapper mapper() {
+        return Mapper.MAPPER;
+    }
+
     static ObjectNode fresh(String format) {
-        return MAPPER.createObjectNode().put("format", format).put("version", VERSION);
+        return mapper().createObjectNode().put("format", format).put("version", VERSION);
     }
 
     /**
@@ -64,7 +71,7 @@ final class SmallJson {
             bytes = in.readNBytes(MOST_BYTES + 1);
         }
         if (bytes.length > MOST_BYTES) throw new IOException("the file has more than " + MOST_BYTES + " bytes");
-        JsonNode tree = MAPPER.readTree(bytes);
+        JsonNode tree = mapper().readTree(bytes);
         if (!(tree instanceof ObjectNode object)) throw new IOException("the file does not hold a JSON object");
         if (!object.path("format").asText().equals(format))
             throw new IOException("format is " + object.path("format") + "; allowed: \"" + format + "\"");
@@ -79,7 +86,7 @@ final class SmallJson {
     static byte[] bytes(ObjectNode tree) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         try {
-            return (MAPPER.writer(new DefaultPrettyPrinter()
+            return (mapper().writer(new DefaultPrettyPrinter()
                                             .withObjectIndenter(indenter)
                                             .withArrayIndenter(indenter))
                                     .writeValueAsString(tree)
