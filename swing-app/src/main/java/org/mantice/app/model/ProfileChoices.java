@@ -27,4 +27,7 @@ public interface ProfileChoices {
     List<Accordion> accordions();
 
     List<Player> players();
+
+    /** Has the lists looked through again in the background: they are about to be chosen from. */
+    default void lookAgain() {}
 }

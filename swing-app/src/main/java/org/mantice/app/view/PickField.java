@@ -14,8 +14,14 @@ import javax.swing.event.PopupMenuListener;
 
 /** Picks one of several things, which are asked for anew whenever the list is about to open. */
 final class PickField<T> extends JPanel {
-    /** What is picked from. @param same whether two of them are one and the same to a player */
-    record Choices<T>(Supplier<List<T>> all, Function<T, String> name, BiPredicate<T, T> same) {}
+    /**
+     * What is picked from.
+     *
+     * @param same whether two of them are one and the same to a player
+     * @param opening told that the list is about to open
+     */
+    record Choices<T>(
+            Supplier<List<T>> all, Function<T, String> name, BiPredicate<T, T> same, Runnable opening) {}
 
     private record Entry<T>(T value, String name) {
         @Override
@@ -43,6 +49,7 @@ final class PickField<T> extends JPanel {
             @Override
             public void popupMenuWillBecomeVisible(PopupMenuEvent event) {
                 show(entries.get(combo.getSelectedIndex()));
+                choices.opening().run();
             }
 
             @Override

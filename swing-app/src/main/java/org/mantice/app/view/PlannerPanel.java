@@ -32,7 +32,7 @@ public final class PlannerPanel extends JPanel {
     private final transient Words words;
     private final transient Actions actions;
     private final SetupBar setup;
-    private final FiguresView figures;
+    private final LaterView figures;
     private final SheetView sheet;
     private final SheetHead head;
     private final MessageArea messages;
@@ -62,7 +62,7 @@ public final class PlannerPanel extends JPanel {
         PlannerCommands.bind(model, words, actions);
         bindViews();
         this.setup = new SetupBar(model, words, actions, choices);
-        this.figures = new FiguresView(model, words);
+        this.figures = later(() -> new FiguresView(model, words));
         this.sheet = new SheetView(model, words, actions);
         this.head = new SheetHead(new SheetBar(model, words, actions), words, actions);
         this.messages = new MessageArea(model, words, actions);
@@ -144,7 +144,10 @@ public final class PlannerPanel extends JPanel {
 
     private void bindViews() {
         actions.bind(Command.SHOW_SETUP, () -> focusInto(setup), state -> true);
-        actions.bind(Command.SHOW_FIGURES, () -> focusInto(figures), state -> true);
+        actions.bind(Command.SHOW_FIGURES, () -> {
+            callFor(figures);
+            focusInto(figures);
+        }, state -> true);
         actions.bindSwitch(Command.SHOW_SHEET, () -> show(MUSIC), state -> true, state -> card.equals(MUSIC));
         actions.bindSwitch(Command.SHOW_TABLE, () -> show(TABLE), state -> true, state -> card.equals(TABLE));
         actions.bind(Command.SHOW_WHY, () -> showSide(0), state -> true);

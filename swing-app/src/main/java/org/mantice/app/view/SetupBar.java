@@ -52,11 +52,11 @@ public final class SetupBar extends JPanel {
         MusicWords music = new MusicWords(words);
         this.accordion = new PickField<>(
                 words.text("setup.accordion"),
-                new PickField.Choices<>(choices::accordions, music::name, Accordion::equals),
+                new PickField.Choices<>(choices::accordions, music::name, Accordion::equals, choices::lookAgain),
                 model::setAccordion);
         this.player = new PickField<>(
                 words.text("setup.player"),
-                new PickField.Choices<>(choices::players, music::name, SetupBar::samePerson),
+                new PickField.Choices<>(choices::players, music::name, SetupBar::samePerson, choices::lookAgain),
                 picked -> {
                     if (!samePerson(picked, model.state().setup().player())) model.setPlayer(picked);
                 });

@@ -44,7 +44,6 @@ public final class AppMain {
     private static final String USUAL_PLAYER = "medium-hand";
     private static final Duration BETWEEN_COPIES = Duration.ofSeconds(5);
 
-    private final WindowStart start;
     private final Uncaught uncaught;
     private final NoticeBoard notices = new NoticeBoard(EventQueue::invokeLater);
     private final AppFolder folder;
@@ -54,8 +53,7 @@ public final class AppMain {
     private final CountDownLatch closed = new CountDownLatch(1);
     private final EarlyReading early;
 
-    private AppMain(WindowStart start, EarlyReading early, Function<Consumer<Notice>, AppFolder> where) {
-        this.start = start;
+    private AppMain(EarlyReading early, Function<Consumer<Notice>, AppFolder> where) {
         this.early = early;
         this.uncaught = new Uncaught(report -> Crash.show(Optional.empty(), Words.of(Locale.getDefault()), report));
         Thread.setDefaultUncaughtExceptionHandler(uncaught);
@@ -89,41 +87,42 @@ public final class AppMain {
         run(start, AppFolder::ofThisComputer);
     }
 
-    /** The same with an example that is being read already. */
-    static void run(EarlyReading example, WindowStart start) throws InterruptedException {
-        run(start, example, AppFolder::ofThisComputer);
-    }
-
     /** @param where the app keeps its things */
     static void run(WindowStart start, Function<Consumer<Notice>, AppFolder> where) throws InterruptedException {
-        run(start, start.file().map(EarlyReading::of).orElseGet(EarlyReading::ofExample), where);
+        begin(start.dark(), start.file().map(EarlyReading::of).orElseGet(EarlyReading::ofExample), where)
+                .open(start);
     }
 
-    private static void run(WindowStart start, EarlyReading early, Function<Consumer<Notice>, AppFolder> where)
-            throws InterruptedException {
-        AppMain app = new AppMain(start, early, where);
+    /**
+     * Begins with what does not wait for rules and profiles: the look, the fonts.
+     *
+     * @param early the first tune, which is being read
+     */
+    static AppMain begin(Optional<Boolean> dark, EarlyReading early, Function<Consumer<Notice>, AppFolder> where) {
+        AppMain app = new AppMain(early, where);
+        app.onFilesThread(SheetPainter::loadFonts);
+        EventQueue.invokeLater(() -> Looks.use(
+                dark.or(() -> app.keeping.remembered().appearance().dark()).orElse(false)));
+        return app;
+    }
+
+    /** Opens the window and waits until it is closed. */
+    void open(WindowStart start) throws InterruptedException {
+        Setup setup = new Setup(accordion(start), player(start), Wishes.NONE, List.of());
         try {
-            app.filesThread.execute(SheetPainter::loadFonts);
-            EventQueue.invokeAndWait(app::look);
-            EventQueue.invokeAndWait(app::openWindow);
+            EventQueue.invokeAndWait(() -> openWindow(start, setup));
         } catch (InvocationTargetException e) {
             throw new IllegalStateException("the window cannot be opened", e.getCause());
         }
-        app.closed.await();
+        closed.await();
     }
 
-    private void look() {
-        Looks.use(
-                start.dark().or(() -> keeping.remembered().appearance().dark()).orElse(false));
-    }
-
-    private void openWindow() {
+    private void openWindow(WindowStart start, Setup setup) {
         Locale language = start.language()
                 .or(() -> keeping.remembered().appearance().language())
                 .orElse(Locale.getDefault());
         Background background = new ThreadBackground(EventQueue::invokeLater, "mantice planning");
-        PlannerModel model =
-                new PlannerModel(start.packs(), background, new Setup(accordion(), player(), Wishes.NONE, List.of()));
+        PlannerModel model = new PlannerModel(start.packs(), background, setup);
         for (Strip strip : Strip.values())
             model.show(strip, keeping.remembered().appearance().strips().contains(strip));
         Papers papers = new Papers(model);
@@ -139,11 +138,7 @@ public final class AppMain {
         });
         window.setVisible(true);
         window.goToSheet();
-        recovery.offer(() -> openFirst(window));
-    }
-
-    private void openFirst(MainWindow window) {
-        window.opening().openFirst(start.file(), early);
+        recovery.offer(() -> window.opening().openFirst(start.file(), early));
     }
 
     private RecoveryWork recovery(MainWindow window, Papers papers, Background background) {
@@ -154,7 +149,7 @@ public final class AppMain {
                 window.model(), papers, threads, window, new RecoveryWork.Copies(copy, writer, background));
     }
 
-    private Accordion accordion() {
+    private Accordion accordion(WindowStart start) {
         return start.accordion()
                 .or(() -> keeping.remembered()
                         .picked()
@@ -164,7 +159,7 @@ public final class AppMain {
                 .orElseGet(() -> AccordionPresets.get(USUAL_ACCORDION));
     }
 
-    private Player player() {
+    private Player player(WindowStart start) {
         return start.player()
                 .or(() -> keeping.remembered()
                         .picked()

@@ -19,7 +19,7 @@ final class Keeping implements ProfileChoices {
     private volatile List<Shelved<Accordion>> accordions;
     private volatile List<Shelved<Player>> players;
 
-    /** Knows the presets at once, all that is on the shelf a little later. */
+    /** Knows the presets; the rest of the shelf once it is {@linkplain #refresh looked through}. */
     Keeping(RememberedFile file, ProfileShelf shelf, Threads threads) {
         this.file = file;
         this.shelf = shelf;
@@ -54,16 +54,20 @@ final class Keeping implements ProfileChoices {
         });
     }
 
-    /** Those that can be read, as last seen; looks again for the next time. */
+    /** What is new is there when the list opens the next time. */
+    @Override
+    public void lookAgain() {
+        refresh();
+    }
+
+    /** Those that can be read, as last seen. */
     @Override
     public List<Accordion> accordions() {
-        refresh();
         return accordions.stream().flatMap(each -> each.profile().stream()).toList();
     }
 
     @Override
     public List<Player> players() {
-        refresh();
         return players.stream().flatMap(each -> each.profile().stream()).toList();
     }
 

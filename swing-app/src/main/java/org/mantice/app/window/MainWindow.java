@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -48,7 +49,6 @@ public final class MainWindow extends JFrame implements Talk {
         this.place = new WindowPlace(this);
         speak(language);
         content().panel().setZoomPercent(keeping.remembered().appearance().zoomPercent());
-        setIconImages(AppIcon.all());
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
@@ -90,14 +90,18 @@ public final class MainWindow extends JFrame implements Talk {
         pane.add(made.status(), BorderLayout.PAGE_END);
         pane.setTransferHandler(new FileDrop(files -> saving.beforeLosing(() -> opening.open(files))));
         setContentPane(pane);
-        setJMenuBar(new Menus(
-                        words,
-                        actions,
-                        new Menus.Recent(
-                                keeping::remembered, file -> saving.beforeLosing(() -> opening.openRecent(file))))
-                .bar());
+        Menus menus = new Menus(
+                words,
+                actions,
+                new Menus.Recent(keeping::remembered, file -> saving.beforeLosing(() -> opening.openRecent(file))));
+        setJMenuBar(menus.bar());
         model.addListener(this::show);
-        if (first) ViewsToCome.of(panel, model);
+        if (first)
+            ViewsToCome.of(
+                    panel,
+                    model,
+                    List.of(menus::fill, () -> setIconImages(AppIcon.all()), keeping::refresh));
+        else menus.fill();
         revalidate();
     }
 

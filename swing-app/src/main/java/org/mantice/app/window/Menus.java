@@ -21,6 +21,7 @@ final class Menus {
     private final Words words;
     private final Actions actions;
     private final Recent recent;
+    private final JMenuBar bar = new JMenuBar();
 
     /** The recent files: where they are listed, and how one is opened. */
     record Recent(Supplier<Remembered> remembered, Consumer<Path> open) {}
@@ -31,23 +32,29 @@ final class Menus {
         this.recent = recent;
     }
 
+    /** With its menus still empty. */
     JMenuBar bar() {
-        JMenuBar bar = new JMenuBar();
-        for (Command.Group group : Command.Group.values()) bar.add(menu(group));
+        for (Command.Group group : Command.Group.values()) {
+            JMenu menu = new JMenu();
+            label(menu, words.of("commands", group));
+            bar.add(menu);
+        }
         bar.getAccessibleContext().setAccessibleName(words.text("window.menus"));
         return bar;
     }
 
-    private JMenu menu(Command.Group group) {
-        JMenu menu = new JMenu();
-        label(menu, words.of("commands", group));
+    /** Puts the commands into the menus. */
+    void fill() {
+        for (Command.Group group : Command.Group.values()) fill(bar.getMenu(group.ordinal()), group);
+    }
+
+    private void fill(JMenu menu, Command.Group group) {
         for (Command command : Command.values()) {
             if (command.group() != group) continue;
             if (startsSection(command)) menu.addSeparator();
             menu.add(item(command));
             if (command == Command.OPEN_PLAN) menu.add(recentMenu());
         }
-        return menu;
     }
 
     private static boolean startsSection(Command command) {

@@ -1,28 +1,34 @@
 package org.mantice.app.window;
 
 import java.awt.EventQueue;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
 import javax.swing.Timer;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.view.PlannerPanel;
 
 /**
- * Builds the views that a panel leaves to come, once the first sheet is painted or soon after the start if there is none.
- * Each is an event of its own, so that the window answers in between.
+ * Does what a window need not wait for, once the first sheet is painted or soon after the start if there is none: other
+ * things first, then the views that the panel leaves to come. Each is an event of its own, so that the window answers in
+ * between.
  */
 final class ViewsToCome {
     private static final int SOON_MILLISECONDS = 1_500;
 
     private final PlannerPanel panel;
     private final Timer soon = new Timer(SOON_MILLISECONDS, event -> begin());
+    private final Deque<Runnable> others;
     private boolean begun;
 
-    private ViewsToCome(PlannerPanel panel) {
+    private ViewsToCome(PlannerPanel panel, List<Runnable> others) {
         this.panel = panel;
+        this.others = new ArrayDeque<>(others);
     }
 
-    static void of(PlannerPanel panel, PlannerModel model) {
-        ViewsToCome views = new ViewsToCome(panel);
+    static void of(PlannerPanel panel, PlannerModel model, List<Runnable> others) {
+        ViewsToCome views = new ViewsToCome(panel, others);
         views.soon.setRepeats(false);
         views.soon.start();
         model.addListener(views::follow);
@@ -41,7 +47,9 @@ final class ViewsToCome {
     }
 
     private void next() {
-        panel.buildNext();
-        if (!panel.isWhole()) EventQueue.invokeLater(this::next);
+        if (!panel.isDisplayable()) return;
+        if (others.isEmpty()) panel.buildNext();
+        else others.remove().run();
+        if (!others.isEmpty() || !panel.isWhole()) EventQueue.invokeLater(this::next);
     }
 }

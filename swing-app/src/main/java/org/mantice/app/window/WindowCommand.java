@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.mantice.app.command.ManticeCommand;
 import org.mantice.app.files.Profiles;
 import org.mantice.app.words.Words;
+import org.mantice.app.work.AppFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -54,7 +55,8 @@ public final class WindowCommand implements Callable<Integer> {
      */
     public static int openExample(EarlyReading example, PrintWriter err) {
         try {
-            AppMain.run(example, new WindowStart(
+            AppMain app = AppMain.begin(Optional.empty(), example, AppFolder::ofThisComputer);
+            app.open(new WindowStart(
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),

@@ -296,6 +296,7 @@ class FilesInTheWindowTest {
         assertThat(talk.said).isEmpty();
         assertThat(model.state().setup().player().name()).isEqualTo("Linnea");
         Keeping nextStart = new Keeping(new RememberedFile(app), new ProfileShelf(app), threads);
+        nextStart.refresh();
         assertThat(nextStart.players())
                 .filteredOn(player -> player.name().equals("Linnea"))
                 .singleElement()
