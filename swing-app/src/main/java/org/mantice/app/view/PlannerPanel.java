@@ -39,7 +39,10 @@ public final class PlannerPanel extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel deck = new JPanel(cards);
     private final JTabbedPane side = new JTabbedPane();
-    private final List<LaterView> later = new ArrayList<>();
+    /** Views in sight that a window can do without at first, then those behind tabs. */
+    private final List<LaterView> inSight = new ArrayList<>();
+
+    private final List<LaterView> behind = new ArrayList<>();
     private transient Runnable letGo = () -> {};
     private String card = MUSIC;
     private int zoomPercent = Zoom.USUAL;
@@ -62,7 +65,7 @@ public final class PlannerPanel extends JPanel {
         PlannerCommands.bind(model, words, actions);
         bindViews();
         this.setup = new SetupBar(model, words, actions, choices);
-        this.figures = later(() -> new FiguresView(model, words));
+        this.figures = later(inSight, () -> new FiguresView(model, words));
         this.sheet = new SheetView(model, words, actions);
         this.head = new SheetHead(new SheetBar(model, words, actions), words, actions);
         this.messages = new MessageArea(model, words, actions);
@@ -71,25 +74,28 @@ public final class PlannerPanel extends JPanel {
         head.showZoom(zoomPercent);
         actions.follow(model.state());
         getAccessibleContext().setAccessibleName(words.text("window.planner"));
-        if (wholeAtOnce) while (!isWhole()) buildNext();
+        if (!wholeAtOnce) return;
+        while (!isWhole()) buildNext();
+        behind.forEach(this::callFor);
     }
 
     /**
-     * The panel without the views that are not in sight at first or that nothing is asked of yet: a window is there
-     * sooner if it shows the sheet before these are built. They come when they are called for, and with {@link #buildNext}.
+     * The panel without the views that show nothing of a tune without plans: a window is there sooner if it shows the sheet
+     * before these are built, with {@link #buildNext}. Those behind tabs come when they are called for.
      */
     public static PlannerPanel withViewsToCome(
             PlannerModel model, Words words, Actions actions, ProfileChoices choices) {
         return new PlannerPanel(model, words, actions, choices, false);
     }
 
+    /** Whether every view in sight is built. */
     public boolean isWhole() {
-        return later.stream().allMatch(LaterView::isBuilt);
+        return inSight.stream().allMatch(LaterView::isBuilt);
     }
 
     /** Builds one of the views to come, if there is one. */
     public void buildNext() {
-        later.stream().filter(view -> !view.isBuilt()).findFirst().ifPresent(this::build);
+        inSight.stream().filter(view -> !view.isBuilt()).findFirst().ifPresent(this::build);
     }
 
     private void build(LaterView view) {
@@ -107,9 +113,9 @@ public final class PlannerPanel extends JPanel {
         letGo.run();
     }
 
-    private LaterView later(Supplier<Component> view) {
+    private static LaterView later(List<LaterView> kind, Supplier<Component> view) {
         LaterView made = new LaterView(view);
-        later.add(made);
+        kind.add(made);
         return made;
     }
 
@@ -120,10 +126,10 @@ public final class PlannerPanel extends JPanel {
         JScrollPane scroll = new JScrollPane(sheet);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         deck.add(scroll, MUSIC);
-        LaterView why = later(() -> LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
-        LaterView differences = later(() -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
-        LaterView taste = later(() -> new TasteView(model, words, actions));
-        deck.add(later(() -> new SheetTableView(model, words)), TABLE);
+        LaterView why = later(inSight, () -> LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
+        LaterView differences = later(behind, () -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
+        LaterView taste = later(behind, () -> new TasteView(model, words, actions));
+        deck.add(later(behind, () -> new SheetTableView(model, words)), TABLE);
         JPanel below = new JPanel(new BorderLayout());
         below.add(head, BorderLayout.PAGE_START);
         below.add(deck);

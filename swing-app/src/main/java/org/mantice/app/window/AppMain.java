@@ -21,6 +21,7 @@ import org.mantice.app.model.Wishes;
 import org.mantice.app.sheet.SheetPainter;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
+import org.mantice.app.work.AbandonedCopy;
 import org.mantice.app.work.AppFolder;
 import org.mantice.app.work.Notice;
 import org.mantice.app.work.ProfileShelf;
@@ -42,6 +43,9 @@ public final class AppMain {
     static final String VERSION = "0.1.0";
     private static final String USUAL_ACCORDION = "full-41-key-120-bass";
     private static final String USUAL_PLAYER = "medium-hand";
+    /** The window can be opened without the tune, but is complete sooner with it. */
+    private static final Duration FOR_THE_TUNE = Duration.ofMillis(200);
+
     private static final Duration BETWEEN_COPIES = Duration.ofSeconds(5);
 
     private final Uncaught uncaught;
@@ -109,25 +113,29 @@ public final class AppMain {
     /** Opens the window and waits until it is closed. */
     void open(WindowStart start) throws InterruptedException {
         Setup setup = new Setup(accordion(start), player(start), Wishes.NONE, List.of());
+        Locale language = start.language()
+                .or(() -> keeping.remembered().appearance().language())
+                .orElse(Locale.getDefault());
+        RecoveryCopy copy = new RecoveryCopy(folder, InstantSource.system());
+        List<AbandonedCopy> abandoned = copy.findAbandoned();
+        early.waitAtMost(FOR_THE_TUNE);
         try {
-            EventQueue.invokeAndWait(() -> openWindow(start, setup));
+            EventQueue.invokeAndWait(() -> openWindow(start, setup, language, copy, abandoned));
         } catch (InvocationTargetException e) {
             throw new IllegalStateException("the window cannot be opened", e.getCause());
         }
         closed.await();
     }
 
-    private void openWindow(WindowStart start, Setup setup) {
-        Locale language = start.language()
-                .or(() -> keeping.remembered().appearance().language())
-                .orElse(Locale.getDefault());
+    private void openWindow(
+            WindowStart start, Setup setup, Locale language, RecoveryCopy copy, List<AbandonedCopy> abandoned) {
         Background background = new ThreadBackground(EventQueue::invokeLater, "mantice planning");
         PlannerModel model = new PlannerModel(start.packs(), background, setup);
         for (Strip strip : Strip.values())
             model.show(strip, keeping.remembered().appearance().strips().contains(strip));
         Papers papers = new Papers(model);
         MainWindow window = new MainWindow(model, papers, keeping, threads, language);
-        RecoveryWork recovery = recovery(window, papers, background);
+        RecoveryWork recovery = recovery(window, papers, copy, background);
         uncaught.use(recovery::writeNow, report -> Crash.show(Optional.of(window), window.words(), report));
         notices.readBy(notice -> window.say(notice::text));
         for (Packs.Problem problem : start.packs().problems())
@@ -136,13 +144,15 @@ public final class AppMain {
             recovery.close();
             closed.countDown();
         });
+        if (abandoned.isEmpty()) window.opening().openFirst(start.file(), early);
         window.setVisible(true);
         window.goToSheet();
-        recovery.offer(() -> window.opening().openFirst(start.file(), early));
+        if (!abandoned.isEmpty())
+            EventQueue.invokeLater(() ->
+                    recovery.offer(abandoned, () -> window.opening().openFirst(start.file(), early)));
     }
 
-    private RecoveryWork recovery(MainWindow window, Papers papers, Background background) {
-        RecoveryCopy copy = new RecoveryCopy(folder, InstantSource.system());
+    private RecoveryWork recovery(MainWindow window, Papers papers, RecoveryCopy copy, Background background) {
         RecoveryWriter writer =
                 new RecoveryWriter(copy, RecoveryWriter.Later.on(filesThread), InstantSource.system(), BETWEEN_COPIES);
         return new RecoveryWork(

@@ -43,9 +43,11 @@ final class OpeningWork {
         threads.read(() -> first(wanted, TuneOpening::open), this::found);
     }
 
-    /** Opens the file that the program was started with, or the example without one. */
+    /** Opens the file that the program was started with, or the example without one; at once if it is read already. */
     void openFirst(Optional<Path> file, EarlyReading early) {
-        if (file.isEmpty()) threads.read(early::get, this::take);
+        Optional<Opened.Tune> ready = early.tuneIfRead();
+        if (ready.isPresent()) found(new Found(Optional.of(ready.get()), file, List.of(), List.of()));
+        else if (file.isEmpty()) threads.read(early::get, this::take);
         else if (!openedProfile(file.get()))
             threads.read(() -> first(List.of(file.get()), same -> early.get()), this::found);
     }

@@ -91,12 +91,8 @@ final class RecoveryWork {
         copies.copy().close();
     }
 
-    /** Looks for copies that other starts left, and asks about them one by one. */
-    void offer(Runnable ifNothingBroughtBack) {
-        threads.read(() -> copies.copy().findAbandoned(), found -> ask(found, ifNothingBroughtBack));
-    }
-
-    private void ask(List<AbandonedCopy> found, Runnable otherwise) {
+    /** Asks about the copies that other starts left, one by one. */
+    void offer(List<AbandonedCopy> found, Runnable otherwise) {
         List<AbandonedCopy> left = new ArrayList<>(found);
         while (!left.isEmpty()) {
             Dialogs.RecoveryAnswer answer = talk.ask()

@@ -201,11 +201,11 @@ class PlannerPanelTest {
 
         act(Command.SHOW_TABLE);
 
-        assertThat(find(panel, SheetTableView.class).isVisible()).isTrue();
+        assertThat(find(panel, SheetTableView.class).getParent().isVisible()).isTrue();
         assertThat(actions.get(Command.SHOW_TABLE).getValue(Action.SELECTED_KEY))
                 .isEqualTo(true);
         act(Command.SHOW_SHEET);
-        assertThat(find(panel, SheetTableView.class).isVisible()).isFalse();
+        assertThat(find(panel, SheetTableView.class).getParent().isVisible()).isFalse();
     }
 
     @Test
@@ -215,7 +215,7 @@ class PlannerPanelTest {
         JTabbedPane side = find(panel, JTabbedPane.class);
 
         act(Command.SHOW_TASTE);
-        assertThat(side.getSelectedComponent()).isInstanceOf(TasteView.class);
+        assertThat(find((Container) side.getSelectedComponent(), TasteView.class)).isNotNull();
         act(Command.SHOW_DIFFERENCES);
         assertThat(find((Container) side.getSelectedComponent(), DifferencesView.class))
                 .isNotNull();

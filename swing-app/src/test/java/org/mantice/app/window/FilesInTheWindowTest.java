@@ -326,7 +326,8 @@ class FilesInTheWindowTest {
         talk.recovery = new Dialogs.RecoveryAnswer(Dialogs.Recovery.BRING_BACK, 0);
 
         int[] otherwise = {0};
-        recovery(new RecoveryCopy(app, InstantSource.system())).offer(() -> otherwise[0]++);
+        RecoveryCopy own = new RecoveryCopy(app, InstantSource.system());
+        recovery(own).offer(own.findAbandoned(), () -> otherwise[0]++);
 
         assertThat(talk.asked).contains("recover 1");
         assertThat(model.state().setup().locks()).containsExactly(new Lock.Register(OptionalInt.empty(), "clarinet"));
@@ -357,7 +358,8 @@ class FilesInTheWindowTest {
         recovery.close();
 
         int[] otherwise = {0};
-        recovery(new RecoveryCopy(app, InstantSource.system())).offer(() -> otherwise[0]++);
+        RecoveryCopy own = new RecoveryCopy(app, InstantSource.system());
+        recovery(own).offer(own.findAbandoned(), () -> otherwise[0]++);
 
         assertThat(talk.asked).isEmpty();
         assertThat(otherwise[0]).isEqualTo(1);
