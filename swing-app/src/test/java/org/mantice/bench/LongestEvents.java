@@ -55,7 +55,8 @@ final class LongestEvents {
     }
 
     private void drag(PlannerModel model, RuleSet set) throws Exception {
-        String rule = RuleBook.of(model.packs().providers()).rules(set).get(0).info().id();
+        String rule =
+                RuleBook.of(model.packs().providers()).rules(set).get(0).info().id();
         for (int step = 1; step <= DRAGGED; step++) {
             int weight = 1_000 + 40 * step;
             boolean last = step == DRAGGED;
@@ -84,7 +85,8 @@ final class LongestEvents {
 
     private static void until(Predicate<PlannerState> reached) throws Exception {
         long start = System.nanoTime();
-        while (!onEventThread(() -> ShownWindow.model().map(PlannerModel::state).filter(reached).isPresent())) {
+        while (!onEventThread(() ->
+                ShownWindow.model().map(PlannerModel::state).filter(reached).isPresent())) {
             if (System.nanoTime() - start > GIVE_UP_SECONDS * 1_000_000_000L)
                 throw new IllegalStateException("no answer after " + GIVE_UP_SECONDS + " s");
             Thread.sleep(20);

@@ -2,6 +2,7 @@ package org.mantice.bench;
 
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
@@ -13,6 +14,7 @@ import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.ProfileChoices;
 import org.mantice.app.view.Actions;
+import org.mantice.app.view.Command;
 import org.mantice.app.view.Pictures;
 import org.mantice.app.view.PlannerPanel;
 import org.mantice.layer.RuleBook;
@@ -28,7 +30,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * From a changed weight to the changed plan in a picture of the whole planner: the layer is searched again, every view
+ * From a changed weight to the changed plan in a picture of the whole planner as a player has it who drags a weight, the
+ * tab of the weights in front: the layer is searched again, every view
  * told, the sheet laid out and the panel painted. What is searched for after that is not waited for.
  */
 @State(Scope.Benchmark)
@@ -104,7 +107,9 @@ public class WeightPaintBenchmark {
         Looks.use(false);
         model = InventedPlans.model(background);
         Actions actions = new Actions(InventedPlans.ENGLISH);
-        panel = new PlannerPanel(model, InventedPlans.ENGLISH, actions, ProfileChoices.PRESETS);
+        panel = PlannerPanel.withViewsToCome(model, InventedPlans.ENGLISH, actions, ProfileChoices.PRESETS);
+        while (!panel.isWhole()) panel.buildNext();
+        actions.get(Command.SHOW_TASTE).actionPerformed(new ActionEvent(panel, ActionEvent.ACTION_PERFORMED, ""));
         Pictures.layOut(panel, WIDTH, HEIGHT);
         rule = RuleBook.of(model.packs().providers()).rules(set).get(0).info().id();
         background.stopping = true;

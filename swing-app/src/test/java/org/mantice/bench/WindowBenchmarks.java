@@ -50,7 +50,8 @@ public final class WindowBenchmarks {
     }
 
     private void head() throws IOException {
-        text.append("Printed by `mvn -ntp -q -Pbench-window` on a display, or `xvfb-run -a mvn -ntp -q -Pbench-window`. ")
+        text.append(
+                        "Printed by `mvn -ntp -q -Pbench-window` on a display, or `xvfb-run -a mvn -ntp -q -Pbench-window`. ")
                 .append("Medians; ratios are what counts. The tune is invented and has 64 measures.\n\n");
         text.append(Benchmarks.machine());
         text.append("- Load, said before each part: how many programs wanted a processor in the minute before. The ")
@@ -90,14 +91,13 @@ public final class WindowBenchmarks {
         Path tune = home.resolve("invented.musicxml");
         Files.writeString(tune, InventedPlans.musicXml(), StandardCharsets.UTF_8);
         text.append("| during | processor ms | ms | event |\n|---|---|---|---|\n");
-        for (String row : LongestEvents.rows(StartTimes.program(LongestEvents.class, home, tune.toString())
-                .start())) text.append(row).append('\n');
+        for (String row : LongestEvents.rows(
+                StartTimes.program(LongestEvents.class, home, tune.toString()).start()))
+            text.append(row).append('\n');
     }
 
     private static ChainedOptionsBuilder options(Class<?> benchmark) {
-        return new OptionsBuilder()
-                .include(benchmark.getName())
-                .jvmArgs("-Xmx1g", "-Djava.awt.headless=true");
+        return new OptionsBuilder().include(benchmark.getName()).jvmArgs("-Xmx1g", "-Djava.awt.headless=true");
     }
 
     private static ChainedOptionsBuilder warm(Class<?> benchmark) {
@@ -138,7 +138,8 @@ public final class WindowBenchmarks {
                 .append(SheetBenchmark.WIDTH)
                 .append(" by ")
                 .append(SheetBenchmark.SCREEN)
-                .append(" pixels.\n\n| what | bare staff ms | one plan ms | ratio (at most 3) | two plans ms | four plans ms |\n")
+                .append(
+                        " pixels.\n\n| what | bare staff ms | one plan ms | ratio (at most 3) | two plans ms | four plans ms |\n")
                 .append("|---|---|---|---|---|---|\n");
         for (String method : new String[] {"whole", "screen"})
             row(

@@ -51,12 +51,12 @@ final class Board {
         listeners.remove(listener);
     }
 
-    Runnable listeningDuring(Runnable work) {
+    Listening listeningDuring(Runnable work) {
         List<Consumer<PlannerState>> before = List.copyOf(listeners);
         work.run();
         List<Consumer<PlannerState>> added = new ArrayList<>(listeners);
         added.removeAll(before);
-        return () -> listeners.removeAll(added);
+        return new Listening(this, added);
     }
 
     void change(Consumer<Draft> edit) {

@@ -79,12 +79,12 @@ public final class PlannerModel {
     }
 
     /**
-     * Lets views be thrown away that listen for as long as they live.
+     * Lets views be hidden and thrown away that listen for as long as they live.
      *
      * @param work makes them
-     * @return lets go of all that began to listen during the work
+     * @return all that began to listen during the work
      */
-    public Runnable listeningDuring(Runnable work) {
+    public Listening listeningDuring(Runnable work) {
         return board.listeningDuring(work);
     }
 

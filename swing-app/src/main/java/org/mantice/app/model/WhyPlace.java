@@ -70,8 +70,8 @@ record WhyPlace(PlannerState state, Performance performance, Selection selection
     }
 
     Optional<CostTree> costs(RuleWords rules) {
-        return insight().map(known ->
-                CostTree.ofPlace(known.explanation(), words.text("why.share"), place(), rules, words));
+        return insight()
+                .map(known -> CostTree.ofPlace(known.explanation(), words.text("why.share"), place(), rules, words));
     }
 
     /** None where the bellows begin: there is nothing yet that could turn. */

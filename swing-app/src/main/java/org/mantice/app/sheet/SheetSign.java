@@ -4,8 +4,8 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.mantice.rule.HandMove;
 import org.mantice.plan.LeftHandPlan.Jump;
+import org.mantice.rule.HandMove;
 
 /** The signs of the strips one by one, drawn as they are on the sheet, for a page that explains them. */
 public enum SheetSign {
@@ -39,8 +39,8 @@ public enum SheetSign {
 
     DIFFERENT_VALUE(List.of(letters("4", 0), Signs.doubleUnderline(-0.6, 0.6, 0.85))),
     DIFFERENT_PLACE(List.of(Signs.differs(0, 0))),
-    DIFFERENCE_AT(List.of(
-            Item.Drawn.of(Signs.brackets(new Rectangle2D.Double(-1.2, -1.2, 2.4, 2.4)), Ink.DIFFERENCE, 0.25))),
+    DIFFERENCE_AT(
+            List.of(Item.Drawn.of(Signs.brackets(new Rectangle2D.Double(-1.2, -1.2, 2.4, 2.4)), Ink.DIFFERENCE, 0.25))),
     LOCKED(Signs.padlock(0, 0)),
     GAVE_WAY(List.of(Signs.caution(0, 0))),
     CHOSEN(List.of(Signs.tick(0, 0, 1.3)));

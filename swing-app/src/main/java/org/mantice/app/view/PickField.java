@@ -20,8 +20,7 @@ final class PickField<T> extends JPanel {
      * @param same whether two of them are one and the same to a player
      * @param opening told that the list is about to open
      */
-    record Choices<T>(
-            Supplier<List<T>> all, Function<T, String> name, BiPredicate<T, T> same, Runnable opening) {}
+    record Choices<T>(Supplier<List<T>> all, Function<T, String> name, BiPredicate<T, T> same, Runnable opening) {}
 
     private record Entry<T>(T value, String name) {
         @Override

@@ -43,7 +43,6 @@ public final class PlannerPanel extends JPanel {
     private final List<LaterView> inSight = new ArrayList<>();
 
     private final List<LaterView> behind = new ArrayList<>();
-    private transient Runnable letGo = () -> {};
     private String card = MUSIC;
     private int zoomPercent = Zoom.USUAL;
 
@@ -99,18 +98,14 @@ public final class PlannerPanel extends JPanel {
     }
 
     private void build(LaterView view) {
-        Runnable others = letGo;
-        Runnable its = model.listeningDuring(view::build);
-        letGo = () -> {
-            others.run();
-            its.run();
-        };
+        view.build(model);
         actions.follow(model.state());
     }
 
     /** Lets the views that were built later listen no more: the panel is thrown away. */
     public void letGo() {
-        letGo.run();
+        inSight.forEach(LaterView::letGo);
+        behind.forEach(LaterView::letGo);
     }
 
     private static LaterView later(List<LaterView> kind, Supplier<Component> view) {
@@ -127,7 +122,8 @@ public final class PlannerPanel extends JPanel {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         deck.add(scroll, MUSIC);
         LaterView why = later(inSight, () -> LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
-        LaterView differences = later(behind, () -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
+        LaterView differences =
+                later(behind, () -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
         LaterView taste = later(behind, () -> new TasteView(model, words, actions));
         deck.add(later(behind, () -> new SheetTableView(model, words)), TABLE);
         JPanel below = new JPanel(new BorderLayout());
@@ -150,10 +146,13 @@ public final class PlannerPanel extends JPanel {
 
     private void bindViews() {
         actions.bind(Command.SHOW_SETUP, () -> focusInto(setup), state -> true);
-        actions.bind(Command.SHOW_FIGURES, () -> {
-            callFor(figures);
-            focusInto(figures);
-        }, state -> true);
+        actions.bind(
+                Command.SHOW_FIGURES,
+                () -> {
+                    callFor(figures);
+                    focusInto(figures);
+                },
+                state -> true);
         actions.bindSwitch(Command.SHOW_SHEET, () -> show(MUSIC), state -> true, state -> card.equals(MUSIC));
         actions.bindSwitch(Command.SHOW_TABLE, () -> show(TABLE), state -> true, state -> card.equals(TABLE));
         actions.bind(Command.SHOW_WHY, () -> showSide(0), state -> true);

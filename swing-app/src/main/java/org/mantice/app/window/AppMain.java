@@ -148,8 +148,8 @@ public final class AppMain {
         window.setVisible(true);
         window.goToSheet();
         if (!abandoned.isEmpty())
-            EventQueue.invokeLater(() ->
-                    recovery.offer(abandoned, () -> window.opening().openFirst(start.file(), early)));
+            EventQueue.invokeLater(
+                    () -> recovery.offer(abandoned, () -> window.opening().openFirst(start.file(), early)));
     }
 
     private RecoveryWork recovery(MainWindow window, Papers papers, RecoveryCopy copy, Background background) {

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import org.mantice.app.model.Listening;
 import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
@@ -68,10 +69,10 @@ public final class MainWindow extends JFrame implements Talk {
         setLocale(words.locale());
         actions = new Actions(words);
         WindowCommands.bind(this, actions, opening, saving);
-        Runnable own = model.listeningDuring(this::build);
+        Listening own = model.listeningDuring(this::build);
         PlannerPanel panel = content().panel();
         letGo = () -> {
-            own.run();
+            own.letGo();
             panel.letGo();
         };
         if (zoom > 0) content().panel().setZoomPercent(zoom);
@@ -97,10 +98,7 @@ public final class MainWindow extends JFrame implements Talk {
         setJMenuBar(menus.bar());
         model.addListener(this::show);
         if (first)
-            ViewsToCome.of(
-                    panel,
-                    model,
-                    List.of(menus::fill, () -> setIconImages(AppIcon.all()), keeping::refresh));
+            ViewsToCome.of(panel, model, List.of(menus::fill, () -> setIconImages(AppIcon.all()), keeping::refresh));
         else menus.fill();
         revalidate();
     }

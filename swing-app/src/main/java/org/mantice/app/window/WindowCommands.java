@@ -54,9 +54,7 @@ final class WindowCommands {
                 () -> window.page(words().text("window.keys"), new KeysPage(words(), actions)),
                 state -> true);
         actions.bind(
-                Command.SIGNS,
-                () -> window.page(words().text("window.signs"), new SignsPage(words())),
-                state -> true);
+                Command.SIGNS, () -> window.page(words().text("window.signs"), new SignsPage(words())), state -> true);
         actions.bind(
                 Command.ABOUT,
                 () -> window.page(words().text("window.about"), new AboutPage(words(), AppMain.VERSION)),

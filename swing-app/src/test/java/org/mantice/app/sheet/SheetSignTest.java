@@ -10,8 +10,8 @@ class SheetSignTest {
     @ParameterizedTest
     @EnumSource
     void everySignKeepsInsideItsRoom(SheetSign sign) {
-        Rectangle2D room = new Rectangle2D.Double(
-                -SheetSign.WIDTH / 2, -SheetSign.HEIGHT / 2, SheetSign.WIDTH, SheetSign.HEIGHT);
+        Rectangle2D room =
+                new Rectangle2D.Double(-SheetSign.WIDTH / 2, -SheetSign.HEIGHT / 2, SheetSign.WIDTH, SheetSign.HEIGHT);
 
         assertThat(room.contains(sign.bounds())).isTrue();
     }

@@ -46,7 +46,9 @@ class EmbeddedPlannerIT extends WindowTest {
 
             robot.pressAndReleaseKey(KeyEvent.VK_F3);
 
-            until("a difference is stepped to", () -> model.state().differenceAt().isPresent());
+            until(
+                    "a difference is stepped to",
+                    () -> model.state().differenceAt().isPresent());
             picture("embedded");
             assertThat(foreign.getJMenuBar()).isNull();
             assertThat(GuiActionRunner.execute(() -> UIManager.getLookAndFeel().getClass()))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.ActionEvent;
 import javax.swing.JTabbedPane;
+import javax.swing.JTable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.mantice.app.look.Looks;
@@ -69,9 +70,27 @@ class LaterViewsTest {
 
         while (!panel.isWhole()) panel.buildNext();
 
-        assertThat(Planned.all(panel, FiguresView.class).get(0).getComponentCount()).isPositive();
-        assertThat(Planned.all(panel, javax.swing.JTable.class).get(0).getColumnCount())
-                .isGreaterThan(1);
+        assertThat(Planned.all(panel, FiguresView.class).get(0).getComponentCount())
+                .isPositive();
+        assertThat(Planned.all(panel, JTable.class).get(0).getColumnCount()).isGreaterThan(1);
+    }
+
+    @Test
+    void aViewBehindATabCatchesUpWhenItComesToTheFront() {
+        act(Command.SHOW_TABLE);
+        SheetTableView table = Planned.all(panel, SheetTableView.class).get(0);
+        int empty = rows(table);
+        act(Command.SHOW_SHEET);
+
+        model.open(States.open("the-rusty-gate"));
+
+        assertThat(rows(table)).isEqualTo(empty);
+        act(Command.SHOW_TABLE);
+        assertThat(rows(table)).isGreaterThan(empty);
+    }
+
+    private static int rows(SheetTableView table) {
+        return Planned.all(table, JTable.class).get(0).getRowCount();
     }
 
     @Test
@@ -81,7 +100,7 @@ class LaterViewsTest {
         panel.letGo();
         model.open(States.open("the-rusty-gate"));
 
-        assertThat(Planned.all(Planned.all(panel, FiguresView.class).get(0), javax.swing.JTable.class))
+        assertThat(Planned.all(Planned.all(panel, FiguresView.class).get(0), JTable.class))
                 .allSatisfy(table -> assertThat(table.getColumnCount()).isLessThan(2));
     }
 }

@@ -215,7 +215,8 @@ class PlannerPanelTest {
         JTabbedPane side = find(panel, JTabbedPane.class);
 
         act(Command.SHOW_TASTE);
-        assertThat(find((Container) side.getSelectedComponent(), TasteView.class)).isNotNull();
+        assertThat(find((Container) side.getSelectedComponent(), TasteView.class))
+                .isNotNull();
         act(Command.SHOW_DIFFERENCES);
         assertThat(find((Container) side.getSelectedComponent(), DifferencesView.class))
                 .isNotNull();
@@ -268,9 +269,8 @@ class PlannerPanelTest {
         Words german = Words.of(Locale.GERMAN);
         Actions own = new Actions(german);
 
-        Runnable letGo =
-                model.listeningDuring(() -> panels.add(new PlannerPanel(model, german, own, ProfileChoices.PRESETS)));
-        letGo.run();
+        model.listeningDuring(() -> panels.add(new PlannerPanel(model, german, own, ProfileChoices.PRESETS)))
+                .letGo();
         model.open(States.open("the-rusty-gate"));
 
         assertThat(own.get(Command.CHOOSE_A).isEnabled()).isFalse();

@@ -70,6 +70,25 @@ class SheetViewTest {
     }
 
     @Test
+    void selectingLaysNothingOutAgain() {
+        Object laidOut = layout();
+
+        click(
+                targets(0, Strip.FINGERS).get(3).bounds().getCenterX(),
+                targets(0, Strip.FINGERS).get(3).bounds().getCenterY(),
+                1);
+        model.nextDifference();
+
+        assertThat(layout()).isSameAs(laidOut);
+        model.show(Strip.FINGERS, false);
+        assertThat(layout()).isNotSameAs(laidOut);
+    }
+
+    private Object layout() {
+        return assertThat(view.sheet().orElseThrow()).extracting("layout").actual();
+    }
+
+    @Test
     void clickingADecisionSelectsItInItsPlan() {
         Target target = targets(1, Strip.BUTTONS).get(7);
 
