@@ -24,6 +24,11 @@ final class HarmonyTable {
     /** Kinds of chord as to cadences: 1 tonic, 2 dominant, 3 fourth degree, 4 second degree, 0 any other. */
     static final int FAMILIES = 5;
 
+    /** Where {@link #degree} looks at the other beats of the half or the whole measure. */
+    static final int REST_OF_HALF = 3;
+
+    static final int REST_OF_MEASURE = 4;
+
     private final List<String> chords = new ArrayList<>();
     private final List<String> roles = new ArrayList<>();
     private final List<Integer> families = new ArrayList<>();
@@ -100,7 +105,7 @@ final class HarmonyTable {
         return number("tone", 3 * use.ordinal() + accent);
     }
 
-    /** A note of the key with a chord, by the note's accent and its semitones above the tonic. */
+    /** A note with a chord, by the note's accent, 0 to 2, or the rest of the measure, and its semitones above the tonic. */
     long degree(int accent, int aboveTonic, int role) {
         return number("degree", (12 * accent + aboveTonic) * roles.size() + role);
     }
