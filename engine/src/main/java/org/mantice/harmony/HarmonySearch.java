@@ -13,8 +13,11 @@ import org.mantice.tune.WrittenPlace;
  * slots × chords², memory slots × chords.
  */
 final class HarmonySearch {
-    /** For a beat with another chord than the same passage had before: an estimate, fitted on the training part. */
-    static final long UNLIKE = 1_000;
+    /**
+     * For a beat with another chord than the same passage had before: an estimate. On a part of the training tunes 500
+     * to 4,000 moved the agreement by less than 0.2 points.
+     */
+    static final long UNLIKE = 2_000;
 
     private final List<Slot> slots;
     private final List<Vocabulary> vocabularies;

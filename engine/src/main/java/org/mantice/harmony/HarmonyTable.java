@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,11 +24,6 @@ final class HarmonyTable {
 
     /** Kinds of chord as to cadences: 1 tonic, 2 dominant, 3 fourth degree, 4 second degree, 0 any other. */
     static final int FAMILIES = 5;
-
-    /** Where {@link #degree} looks at the other beats of the half or the whole measure. */
-    static final int REST_OF_HALF = 3;
-
-    static final int REST_OF_MEASURE = 4;
 
     private final List<String> chords = new ArrayList<>();
     private final List<String> roles = new ArrayList<>();
@@ -62,7 +58,7 @@ final class HarmonyTable {
     }
 
     private static long[] joined(long[] before, long[] after) {
-        long[] both = java.util.Arrays.copyOf(before, before.length + after.length);
+        long[] both = Arrays.copyOf(before, before.length + after.length);
         System.arraycopy(after, 0, both, before.length, after.length);
         return both;
     }
@@ -105,7 +101,7 @@ final class HarmonyTable {
         return number("tone", 3 * use.ordinal() + accent);
     }
 
-    /** A note with a chord, by the note's accent, 0 to 2, or the rest of the measure, and its semitones above the tonic. */
+    /** A note with a chord, by the note's accent, 0 to 2, and its semitones above the tonic. */
     long degree(int accent, int aboveTonic, int role) {
         return number("degree", (12 * accent + aboveTonic) * roles.size() + role);
     }

@@ -84,11 +84,9 @@ final class SlotCosts {
     private long rest(Harmony chord) {
         long sum = 0;
         for (int note = 0; note < 12; note++) {
-            int above = Math.floorMod(note - tonic, 12);
-            int part = chord.noteOf(above);
-            long half = table.restOfHalf(part) + table.degree(HarmonyTable.REST_OF_HALF, above, chord.role());
-            long measure = table.restOfMeasure(part) + table.degree(HarmonyTable.REST_OF_MEASURE, above, chord.role());
-            sum += slot.melody().restOfHalf(note) * half + slot.melody().restOfMeasure(note) * measure;
+            int part = noteOf(chord, note);
+            sum += slot.melody().restOfHalf(note) * table.restOfHalf(part);
+            sum += slot.melody().restOfMeasure(note) * table.restOfMeasure(part);
         }
         return sum / 1000;
     }

@@ -3,6 +3,7 @@ package org.mantice.harmony;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.Mode;
@@ -51,7 +52,7 @@ record Vocabulary(List<Harmony> chords, HarmonyTable table) {
                     "bV 6 major VII"));
 
     private static final Map<Mode, Vocabulary> ALL = Stream.of(Mode.values())
-            .collect(java.util.stream.Collectors.toUnmodifiableMap(mode -> mode, Vocabulary::make));
+            .collect(Collectors.toUnmodifiableMap(mode -> mode, Vocabulary::make));
 
     static Vocabulary of(Mode mode) {
         return ALL.get(mode);
