@@ -46,7 +46,9 @@ record Beats(List<Beat> beats, int perMeasure) {
     private static List<MusicalTime> lengths(Measure measure) {
         Meter meter = measure.meter();
         MusicalTime longest = measure.length().max(meter.length());
-        if (meter.groups().size() > 1 && meter.groups().size() <= MOST && !meter.length().isBefore(measure.length()))
+        if (meter.groups().size() > 1
+                && meter.groups().size() <= MOST
+                && !meter.length().isBefore(measure.length()))
             return meter.groups().stream()
                     .map(group -> MusicalTime.of(group, meter.unit()))
                     .toList();

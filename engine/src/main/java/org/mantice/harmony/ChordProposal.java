@@ -51,9 +51,10 @@ public record ChordProposal(List<ProposedChord> chords) {
         for (int i = 0; i < tune.measures().size(); i++) placed.add(new ArrayList<>());
         for (ProposedChord chord : chords) {
             if (chord.place().measure() >= placed.size())
-                throw new IllegalArgumentException("a chord stands in measure " + chord.place().measure()
-                        + "; allowed: below " + placed.size());
-            placed.get(chord.place().measure()).add(new PlacedChord(chord.place().offset(), chord.symbol(), true));
+                throw new IllegalArgumentException(
+                        "a chord stands in measure " + chord.place().measure() + "; allowed: below " + placed.size());
+            placed.get(chord.place().measure())
+                    .add(new PlacedChord(chord.place().offset(), chord.symbol(), true));
         }
         List<Measure> measures = new ArrayList<>();
         for (int i = 0; i < placed.size(); i++) measures.add(with(tune.measure(i), placed.get(i)));

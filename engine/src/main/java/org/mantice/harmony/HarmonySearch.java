@@ -30,9 +30,8 @@ final class HarmonySearch {
         this.alone = new long[slots.size()][];
         for (int i = 0; i < alone.length; i++) {
             SlotCosts costs = new SlotCosts(slots.get(i));
-            alone[i] = vocabularies.get(i).chords().stream()
-                    .mapToLong(costs::sum)
-                    .toArray();
+            alone[i] =
+                    vocabularies.get(i).chords().stream().mapToLong(costs::sum).toArray();
         }
     }
 
@@ -128,7 +127,9 @@ final class HarmonySearch {
     private void addFacts(
             int slot, List<Harmony> path, List<Optional<Harmony>> earlier, Map<HarmonyReason, Long> facts) {
         Harmony chord = path.get(slot);
-        new SlotCosts(slots.get(slot)).facts(chord).forEach((reason, cost) -> facts.merge(reason, cost, Math::addExact));
+        new SlotCosts(slots.get(slot))
+                .facts(chord)
+                .forEach((reason, cost) -> facts.merge(reason, cost, Math::addExact));
         long[] join = joinParts(slot, slot == 0 ? Optional.empty() : Optional.of(path.get(slot - 1)), chord);
         facts.merge(HarmonyReason.BEGINNING, join[0], Math::addExact);
         facts.merge(HarmonyReason.PROGRESSION, join[1], Math::addExact);

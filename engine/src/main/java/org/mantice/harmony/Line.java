@@ -16,7 +16,8 @@ final class Line {
             for (MelodyEvent event : measure.melody()) {
                 here.add(pitches.size());
                 if (!event.isRest())
-                    pitches.add(event.notes().get(event.notes().size() - 1).pitch().midi());
+                    pitches.add(
+                            event.notes().get(event.notes().size() - 1).pitch().midi());
             }
             places.add(here);
         }

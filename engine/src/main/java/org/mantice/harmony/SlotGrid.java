@@ -58,15 +58,17 @@ final class SlotGrid {
     private boolean endsPhrase(int index, Beats.Beat beat) {
         Measure measure = tune.measure(index);
         for (MelodyEvent event : measure.melody())
-            if (event.marks().breathAfter() && beat.start().isBefore(event.end()) && !beat.end().isBefore(event.end()))
-                return true;
+            if (event.marks().breathAfter()
+                    && beat.start().isBefore(event.end())
+                    && !beat.end().isBefore(event.end())) return true;
         if (beat.end().isBefore(measure.length())) return phraseStarts(measure, beat.end());
         return index + 1 < tune.measures().size() && phraseStarts(tune.measure(index + 1), MusicalTime.ZERO);
     }
 
     private static boolean phraseStarts(Measure measure, MusicalTime offset) {
         return measure.marks().stream()
-                .anyMatch(mark -> mark instanceof Mark.PhraseStart && mark.offset().equals(offset));
+                .anyMatch(mark ->
+                        mark instanceof Mark.PhraseStart && mark.offset().equals(offset));
     }
 
     private List<SlotMelody> melodies(int index, Beats beats) {

@@ -27,10 +27,13 @@ final class Strains {
 
     private boolean ends(int index) {
         Barlines lines = measures.get(index).barlines();
-        if (index == measures.size() - 1 || lines.doubleBar() || lines.repeatEnd().isPresent()) return true;
+        if (index == measures.size() - 1
+                || lines.doubleBar()
+                || lines.repeatEnd().isPresent()) return true;
         if (lines.endingStop() || lines.jump().isPresent() || lines.fine()) return true;
         Measure next = measures.get(index + 1);
-        return next.barlines().repeatStart() || !next.key().equals(measures.get(index).key());
+        return next.barlines().repeatStart()
+                || !next.key().equals(measures.get(index).key());
     }
 
     /** A strain or an ending begins with the measure. */

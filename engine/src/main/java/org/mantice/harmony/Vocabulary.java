@@ -51,8 +51,8 @@ record Vocabulary(List<Harmony> chords, HarmonyTable table) {
                     "bVI 8 major VI",
                     "bV 6 major VII"));
 
-    private static final Map<Mode, Vocabulary> ALL = Stream.of(Mode.values())
-            .collect(Collectors.toUnmodifiableMap(mode -> mode, Vocabulary::make));
+    private static final Map<Mode, Vocabulary> ALL =
+            Stream.of(Mode.values()).collect(Collectors.toUnmodifiableMap(mode -> mode, Vocabulary::make));
 
     static Vocabulary of(Mode mode) {
         return ALL.get(mode);

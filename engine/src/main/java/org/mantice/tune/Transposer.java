@@ -69,7 +69,8 @@ public final class Transposer {
                 measure.pickup(),
                 measure.melody().stream().map(event -> moved(event, from, to)).toList(),
                 measure.chords().stream()
-                        .map(chord -> new PlacedChord(chord.offset(), moved(chord.symbol(), from, to), chord.proposed()))
+                        .map(chord ->
+                                new PlacedChord(chord.offset(), moved(chord.symbol(), from, to), chord.proposed()))
                         .toList(),
                 measure.bass().stream().map(event -> moved(event, from, to)).toList(),
                 measure.marks(),

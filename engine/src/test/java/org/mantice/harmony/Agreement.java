@@ -2,7 +2,9 @@ package org.mantice.harmony;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.Key;
@@ -44,7 +46,7 @@ final class Agreement {
         }
     }
 
-    private static java.util.function.Supplier<Optional<ChordSymbol>> before(Optional<ChordSymbol> chord) {
+    private static Supplier<Optional<ChordSymbol>> before(Optional<ChordSymbol> chord) {
         return () -> chord;
     }
 
@@ -63,7 +65,7 @@ final class Agreement {
     @Override
     public String toString() {
         return String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 "%d beats: proposal %.4f, tonic only %.4f, primary triads by bar %.4f",
                 beats,
                 proposed(),
@@ -84,7 +86,8 @@ final class Agreement {
     }
 
     private static boolean agree(ChordSymbol one, ChordSymbol other) {
-        return one.root().pitchClass() == other.root().pitchClass() && triad(one).equals(triad(other));
+        return one.root().pitchClass() == other.root().pitchClass()
+                && triad(one).equals(triad(other));
     }
 
     private static List<Integer> triad(ChordSymbol symbol) {
@@ -109,17 +112,15 @@ final class Agreement {
     private static ChordSymbol byBar(Measure measure) {
         List<ChordSymbol> triads = new ArrayList<>(triads(measure.key()));
         ChordSymbol best = triads.get(0);
-        for (ChordSymbol triad : triads)
-            if (time(measure, best).isBefore(time(measure, triad))) best = triad;
+        for (ChordSymbol triad : triads) if (time(measure, best).isBefore(time(measure, triad))) best = triad;
         return best;
     }
 
     private static MusicalTime time(Measure measure, ChordSymbol chord) {
         MusicalTime time = MusicalTime.ZERO;
         for (MelodyEvent event : measure.melody())
-            if (event.notes().stream()
-                    .anyMatch(note -> chord.pitchClasses().contains(note.pitch().name().pitchClass())))
-                time = time.plus(event.duration());
+            if (event.notes().stream().anyMatch(note -> chord.pitchClasses()
+                    .contains(note.pitch().name().pitchClass()))) time = time.plus(event.duration());
         return time;
     }
 }

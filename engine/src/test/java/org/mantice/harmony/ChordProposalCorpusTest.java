@@ -59,7 +59,9 @@ class ChordProposalCorpusTest {
 
     private static List<Path> sorted(String folder, String ending) throws IOException {
         try (Stream<Path> list = Files.list(Corpus.folder(folder))) {
-            return list.filter(path -> path.toString().endsWith(ending)).sorted().toList();
+            return list.filter(path -> path.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         }
     }
 }

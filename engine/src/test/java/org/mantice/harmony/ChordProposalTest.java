@@ -23,8 +23,8 @@ import org.mantice.tune.Tunes;
 import org.mantice.tune.WrittenPlace;
 
 class ChordProposalTest {
-    private static final String CADENCE = "C4 q, E4 q, G4 q, E4 q | F4 q, A4 q, C5 q, A4 q | "
-            + "G4 q, B4 q, D5 q, F5 q | C5 h, E4 q, C4 q @double";
+    private static final String CADENCE =
+            "C4 q, E4 q, G4 q, E4 q | F4 q, A4 q, C5 q, A4 q | " + "G4 q, B4 q, D5 q, F5 q | C5 h, E4 q, C4 q @double";
 
     @Test
     void a_cadence_in_broken_chords_gets_those_chords() {
@@ -48,8 +48,7 @@ class ChordProposalTest {
     @Test
     void the_raised_fourth_brings_the_dominant_of_the_dominant() {
         Tune tune = Tunes.melody(
-                "4/4",
-                "C4 q, E4 q, G4 q, E4 q | A4 q, F#4 q, D4 q, F#4 q | G4 q, B4 q, D5 q, B4 q | C5 w @double");
+                "4/4", "C4 q, E4 q, G4 q, E4 q | A4 q, F#4 q, D4 q, F#4 q | G4 q, B4 q, D5 q, B4 q | C5 w @double");
 
         ChordProposal proposal = ChordProposal.of(tune);
 
@@ -65,11 +64,10 @@ class ChordProposalTest {
         for (ProposedChord chord : proposal.chords())
             for (HarmonyFact fact : chord.facts()) facts += fact.costMillipoints();
         assertThat(proposal.costMillipoints()).isEqualTo(facts);
-        assertThat(proposal.chords())
-                .allSatisfy(chord -> assertThat(chord.facts())
-                        .extracting(HarmonyFact::reason)
-                        .doesNotHaveDuplicates()
-                        .isSorted());
+        assertThat(proposal.chords()).allSatisfy(chord -> assertThat(chord.facts())
+                .extracting(HarmonyFact::reason)
+                .doesNotHaveDuplicates()
+                .isSorted());
     }
 
     @Test
@@ -138,8 +136,8 @@ class ChordProposalTest {
 
     @Test
     void a_new_key_is_followed() {
-        Tune tune = Tunes.melody(
-                "4/4", "C4 q, E4 q, G4 q, C5 q | C5 w | @key=2 D4 q, F#4 q, A4 q, D5 q | D5 w @double");
+        Tune tune =
+                Tunes.melody("4/4", "C4 q, E4 q, G4 q, C5 q | C5 w | @key=2 D4 q, F#4 q, A4 q, D5 q | D5 w @double");
 
         ChordProposal proposal = ChordProposal.of(tune);
 
@@ -218,8 +216,10 @@ class ChordProposalTest {
 
     private static List<String> inMeasures(ChordProposal proposal, int from, int to, int shift) {
         return proposal.chords().stream()
-                .filter(chord -> chord.place().measure() >= from && chord.place().measure() < to)
-                .map(chord -> chord.place().measure() - shift + " " + chord.place().offset() + " " + chord.symbol())
+                .filter(chord ->
+                        chord.place().measure() >= from && chord.place().measure() < to)
+                .map(chord ->
+                        chord.place().measure() - shift + " " + chord.place().offset() + " " + chord.symbol())
                 .toList();
     }
 

@@ -86,8 +86,11 @@ class HarmonySearchTest {
     /** Three beats, two of them in a first measure. */
     private static Tune random(Random random) {
         StringBuilder text = new StringBuilder();
-        for (int i = 0; i < 4; i++) text.append(NOTES[random.nextInt(NOTES.length)]).append(" e, ");
-        return Tunes.melody("2/4", text.substring(0, text.length() - 2) + " | " + NOTES[random.nextInt(NOTES.length)] + " q @pickup");
+        for (int i = 0; i < 4; i++)
+            text.append(NOTES[random.nextInt(NOTES.length)]).append(" e, ");
+        return Tunes.melody(
+                "2/4",
+                text.substring(0, text.length() - 2) + " | " + NOTES[random.nextInt(NOTES.length)] + " q @pickup");
     }
 
     private static Tune in(Mode mode, Tune tune) {

@@ -114,7 +114,8 @@ class TransposerTest {
     void a_proposed_chord_stays_proposed() {
         Tune tune = Tunes.melody("4/4", "\"C\" C4 w");
         Measure first = tune.measure(0);
-        PlacedChord proposed = new PlacedChord(MusicalTime.ZERO, first.chords().get(0).symbol(), true);
+        PlacedChord proposed =
+                new PlacedChord(MusicalTime.ZERO, first.chords().get(0).symbol(), true);
         Measure measure = new Measure(
                 first.number(),
                 first.length(),
