@@ -46,7 +46,9 @@ public final class WindowBenchmarks {
         benchmarks.sheets();
         benchmarks.weights();
         System.out.println(benchmarks.text);
-        if (args.length > 0) Files.writeString(Path.of(args[0]), benchmarks.text);
+        if (args.length == 0) return;
+        Files.createDirectories(Path.of(args[0]).toAbsolutePath().getParent());
+        Files.writeString(Path.of(args[0]), benchmarks.text);
     }
 
     private void head() throws IOException {

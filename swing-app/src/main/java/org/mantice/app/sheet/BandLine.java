@@ -1,6 +1,6 @@
 package org.mantice.app.sheet;
 
-import java.awt.geom.Path2D;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.mantice.app.words.MusicWords;
@@ -69,27 +69,24 @@ record BandLine(PlayedPlan plan, Accordion accordion, MeasureGrid.Line line, Lis
     /** @param texts that barlines do not cross */
     List<Item> ground(double height, Shelf texts) {
         List<Item> items = new ArrayList<>();
-        Path2D bars = new Path2D.Double();
-        Path2D hatching = new Path2D.Double();
+        List<Line2D> bars = new ArrayList<>();
+        List<Line2D> hatching = new ArrayList<>();
         for (MeasureGrid.Box box : line.boxes()) {
-            if (texts.isFree(box.right(), box.right())) {
-                bars.moveTo(box.right(), 0);
-                bars.lineTo(box.right(), height);
-            }
+            if (texts.isFree(box.right(), box.right()))
+                bars.add(new Line2D.Double(box.right(), 0, box.right(), height));
             if (box.cell().played().isEmpty()) hatch(hatching, start(box), box.right(), height);
         }
-        if (bars.getCurrentPoint() != null) items.add(Item.Drawn.of(bars, Ink.FAINT, 0.1));
-        if (hatching.getCurrentPoint() != null) items.add(Item.Drawn.of(hatching, Ink.FAINT, 0.07));
+        if (!bars.isEmpty()) items.add(Item.Lines.of(bars, Ink.FAINT, 0.1));
+        if (!hatching.isEmpty()) items.add(Item.Lines.of(hatching, Ink.FAINT, 0.07));
         return items;
     }
 
-    private static void hatch(Path2D path, double left, double right, double height) {
+    private static void hatch(List<Line2D> lines, double left, double right, double height) {
         for (double x = left - height + HATCH_STEP; x < right; x += HATCH_STEP) {
             double from = Math.max(x, left);
             double to = Math.min(x + height, right);
             if (to <= from) continue;
-            path.moveTo(from, height - (from - x));
-            path.lineTo(to, height - (to - x));
+            lines.add(new Line2D.Double(from, height - (from - x), to, height - (to - x)));
         }
     }
 }

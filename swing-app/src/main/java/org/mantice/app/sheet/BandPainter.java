@@ -1,6 +1,7 @@
 package org.mantice.app.sheet;
 
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 
@@ -27,6 +28,8 @@ final class BandPainter {
         graphics.translate(0, top);
         double left = boxes.boxes().get(0).x();
         double right = boxes.boxes().get(boxes.boxes().size() - 1).right();
+        // Whole dots: smooth edges of large grounds cost more than all that stands on them, and are no sharper.
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
         for (int row = 0; row < block.rows().size(); row++) {
             graphics.setColor(colours.strip());
             graphics.fill(new Rectangle2D.Double(
@@ -35,6 +38,7 @@ final class BandPainter {
                     right - left,
                     block.rows().get(row).height()));
         }
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         for (Item item : block.head()) painted += paint(graphics, colours, item, clip, top);
         for (int row = 0; row < block.rows().size(); row++) {
             double down = block.tops().get(row);

@@ -1,5 +1,6 @@
 package org.mantice.app.sheet;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -68,7 +69,7 @@ final class BellowsStrip {
         double right = line.right();
         items.add(Item.Drawn.dashed(Signs.open(left, WORDS, right, WORDS), Ink.FAINT, 0.08, 0.25));
         items.add(Item.Drawn.dashed(Signs.open(left, comfortable, right, comfortable), Ink.FAINT, 0.12, 0.8));
-        items.add(Item.Drawn.of(Signs.open(left, BASE, right, BASE), Ink.INK, 0.1));
+        items.add(Item.Lines.of(List.of(new Line2D.Double(left, BASE, right, BASE)), Ink.INK, 0.1));
     }
 
     private void piece(Fan.Piece piece) {
@@ -79,7 +80,8 @@ final class BellowsStrip {
         area.lineTo(piece.right(), BASE);
         area.closePath();
         items.add(Item.Filled.of(area, out ? Ink.OUT : Ink.IN));
-        items.add(Item.Drawn.of(Pleats.of(piece, out, BASE, this::yOf), Ink.ON_FAN, Pleats.THICKNESS));
+        List<Line2D> pleats = Pleats.of(piece, out, BASE, this::yOf);
+        if (!pleats.isEmpty()) items.add(Item.Lines.of(pleats, Ink.ON_FAN, Pleats.THICKNESS));
         items.add(Item.Drawn.of(edge(piece), Ink.INK, 0.12));
         overComfort(piece);
         if (piece.begins() && piece.stroke().index() > 0) items.add(Signs.fold(piece.left(), WORDS - 0.1, BASE));

@@ -4,7 +4,9 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /**
  * Something laid out and ready to be painted, in staff spaces. Nothing is computed or made anew when it is painted.
@@ -57,14 +59,35 @@ sealed interface Item {
         }
     }
 
+    /** Straight lines, each painted for itself: as one path all that lies between them would be gone through too. */
+    record Lines(List<Line2D> lines, Ink ink, Stroke stroke, Rectangle2D bounds) implements Item {
+        public Lines {
+            lines = List.copyOf(lines);
+        }
+
+        /** @param lines one or more */
+        static Lines of(List<Line2D> lines, Ink ink, double thickness) {
+            Rectangle2D bounds = lines.get(0).getBounds2D();
+            lines.forEach(line -> bounds.add(line.getBounds2D()));
+            return new Lines(lines, ink, Drawn.plain(thickness), Drawn.around(bounds, thickness));
+        }
+
+        @Override
+        public void paint(Graphics2D graphics, SheetColours colours) {
+            graphics.setColor(ink.in(colours));
+            graphics.setStroke(stroke);
+            for (Line2D line : lines) graphics.draw(line);
+        }
+    }
+
     /** The outline of a shape. */
     record Drawn(Shape shape, Ink ink, Stroke stroke, Rectangle2D bounds) implements Item {
         static Drawn of(Shape shape, Ink ink, double thickness) {
-            return of(
-                    shape,
-                    ink,
-                    thickness,
-                    new BasicStroke((float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+            return of(shape, ink, thickness, plain(thickness));
+        }
+
+        private static Stroke plain(double thickness) {
+            return new BasicStroke((float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
         }
 
         static Drawn dashed(Shape shape, Ink ink, double thickness, double dash) {
@@ -82,13 +105,15 @@ sealed interface Item {
         }
 
         private static Drawn of(Shape shape, Ink ink, double thickness, Stroke stroke) {
-            Rectangle2D bounds = shape.getBounds2D();
-            bounds.setRect(
+            return new Drawn(shape, ink, stroke, around(shape.getBounds2D(), thickness));
+        }
+
+        private static Rectangle2D around(Rectangle2D bounds, double thickness) {
+            return new Rectangle2D.Double(
                     bounds.getX() - thickness / 2,
                     bounds.getY() - thickness / 2,
                     bounds.getWidth() + thickness,
                     bounds.getHeight() + thickness);
-            return new Drawn(shape, ink, stroke, bounds);
         }
 
         @Override

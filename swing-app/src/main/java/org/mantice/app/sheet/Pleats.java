@@ -1,6 +1,8 @@
 package org.mantice.app.sheet;
 
-import java.awt.geom.Path2D;
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -17,22 +19,19 @@ final class Pleats {
     private Pleats() {}
 
     /** @param yOf the y of an opening in millilitres */
-    static Path2D of(Fan.Piece piece, boolean out, double base, DoubleUnaryOperator yOf) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(piece.left(), base);
+    static List<Line2D> of(Fan.Piece piece, boolean out, double base, DoubleUnaryOperator yOf) {
+        List<Line2D> folds = new ArrayList<>();
         double step = out ? OUT_STEP : IN_STEP;
         for (double x = piece.left() + step / 2; x < piece.right(); x += step) {
-            fold(path, piece, x, out, base, yOf);
-            if (!out && x + PAIR < piece.right()) fold(path, piece, x + PAIR, false, base, yOf);
+            folds.add(fold(piece, x, out, base, yOf));
+            if (!out && x + PAIR < piece.right()) folds.add(fold(piece, x + PAIR, false, base, yOf));
         }
-        return path;
+        return folds;
     }
 
-    private static void fold(
-            Path2D path, Fan.Piece piece, double x, boolean out, double base, DoubleUnaryOperator yOf) {
+    private static Line2D fold(Fan.Piece piece, double x, boolean out, double base, DoubleUnaryOperator yOf) {
         double lean = LEAN * (base - yOf.applyAsDouble(piece.millilitresAt(x))) * (out ? 1 : -1);
         double top = Math.max(piece.left(), Math.min(piece.right(), x + lean));
-        path.moveTo(x, base);
-        path.lineTo(top, yOf.applyAsDouble(piece.millilitresAt(top)));
+        return new Line2D.Double(x, base, top, yOf.applyAsDouble(piece.millilitresAt(top)));
     }
 }

@@ -78,12 +78,12 @@ public final class SheetPainter {
     int paintCounting(Graphics2D graphics, SheetColours colours, Rectangle clip) {
         Graphics2D own = (Graphics2D) graphics.create();
         own.clip(clip);
+        own.setColor(colours.paper());
+        own.fillRect(clip.x, clip.y, clip.width, clip.height);
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         own.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         own.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        own.setColor(colours.paper());
-        own.fill(clip);
         own.scale(space, space);
         own.translate(SIDE, 0);
         Rectangle2D inSpaces = new Rectangle2D.Double(
