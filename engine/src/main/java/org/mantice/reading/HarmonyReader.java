@@ -68,7 +68,8 @@ final class HarmonyReader {
         Optional<NoteName> bass = bass(group, kind, root.get(), findings);
         NoteName sounding = kind == ChordKind.NONE ? root.get() : transposition.of(root.get());
         ChordSymbol symbol = new ChordSymbol(sounding, kind, degrees, bass.map(transposition::of), text);
-        return Optional.of(new ScoreChord(onset, placed, symbol, group.text("level").equals(PROPOSED), List.copyOf(findings)));
+        return Optional.of(
+                new ScoreChord(onset, placed, symbol, group.text("level").equals(PROPOSED), List.copyOf(findings)));
     }
 
     private Optional<NoteName> root(XmlNode group, List<Finding> findings) {

@@ -71,8 +71,7 @@ final class ScoreWriter {
         barlines.writeSignsAtStart(index);
         PlacedSigns signs = new PlacedSigns(count);
         Harmonies harmonies = new Harmonies(out);
-        for (PlacedChord chord : measure.chords())
-            signs.add(chord.offset(), offset -> harmonies.write(chord, offset));
+        for (PlacedChord chord : measure.chords()) signs.add(chord.offset(), offset -> harmonies.write(chord, offset));
         Directions directions = new Directions(out);
         measure.marks().forEach(mark -> signs.add(mark.offset(), offset -> directions.write(mark, offset)));
         melody.write(measure, count, signs);

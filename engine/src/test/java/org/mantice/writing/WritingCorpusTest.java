@@ -72,7 +72,8 @@ class WritingCorpusTest {
                     .isEqualTo(bytes);
             if (schema != null)
                 assertThat(Written.problems(schema, bytes)).as(file.toString()).isEmpty();
-            if (alsoWithoutOurName && !Written.readWithoutOurName(bytes).tune().equals(tune)) different.add(file.toString());
+            if (alsoWithoutOurName && !Written.readWithoutOurName(bytes).tune().equals(tune))
+                different.add(file.toString());
             assertUnrolled(file, tune);
         }
         System.out.println(name + ": " + written + " of " + files.size() + " written and read back");
