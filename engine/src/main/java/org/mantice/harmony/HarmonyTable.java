@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Costs in millipoints, read from a text beside this class that tells what they are and where they come from. They are
@@ -75,7 +76,7 @@ final class HarmonyTable {
     }
 
     private long number(String section, int index) {
-        return numbers.get(section)[index];
+        return Objects.requireNonNull(numbers.get(section))[index];
     }
 
     long own(int role) {

@@ -3,6 +3,7 @@ package org.mantice.harmony;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.mantice.tune.ChordKind;
@@ -55,7 +56,7 @@ record Vocabulary(List<Harmony> chords, HarmonyTable table) {
             Stream.of(Mode.values()).collect(Collectors.toUnmodifiableMap(mode -> mode, Vocabulary::make));
 
     static Vocabulary of(Mode mode) {
-        return ALL.get(mode);
+        return Objects.requireNonNull(ALL.get(mode));
     }
 
     private static Vocabulary make(Mode mode) {
