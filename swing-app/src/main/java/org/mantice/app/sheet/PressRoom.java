@@ -55,13 +55,14 @@ record PressRoom(double start, List<Gap> gaps) {
             int before = i == 0 ? 0 : presses.get(i - 1).buttons().size();
             for (PressLetters.Entry entry : entries.subList(before, entries.size())) {
                 MusicalTime from = lastAt.get(entry.lane());
-                if (from != null) gaps.add(new Gap(from, here, reach.get(entry.lane()) + BETWEEN - entry.left()));
+                if (from != null)
+                    gaps.add(new Gap(from, here, reach.getOrDefault(entry.lane(), 0.0) + BETWEEN - entry.left()));
                 else if (here.isZero()) start = Math.max(start, BETWEEN - entry.left());
                 lastAt.put(entry.lane(), here);
                 reach.put(entry.lane(), entry.right());
             }
         }
-        lastAt.forEach((lane, from) -> gaps.add(new Gap(from, end, reach.get(lane) + AT_BARLINE)));
+        lastAt.forEach((lane, from) -> gaps.add(new Gap(from, end, reach.getOrDefault(lane, 0.0) + AT_BARLINE)));
         return start;
     }
 }
