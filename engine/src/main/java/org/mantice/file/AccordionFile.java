@@ -17,6 +17,9 @@ import org.mantice.instrument.ReedBank;
 import org.mantice.instrument.RegisterSwitch;
 import org.mantice.instrument.StradellaBass;
 import org.mantice.instrument.TrebleKeyboard;
+import org.mantice.json.Fields;
+import org.mantice.json.JsonFile;
+import org.mantice.json.JsonFileException;
 import org.mantice.tune.Loudness;
 
 /**

@@ -6,6 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import org.mantice.fault.FilePlace;
+import org.mantice.json.Fields;
+import org.mantice.json.JsonFile;
+import org.mantice.json.JsonFileException;
 import org.mantice.performance.Performance;
 
 /**

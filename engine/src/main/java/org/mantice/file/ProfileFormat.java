@@ -2,6 +2,8 @@ package org.mantice.file;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import org.mantice.json.Fields;
+import org.mantice.json.JsonFile;
 
 /** What the files of accordions and players have in common. */
 final class ProfileFormat {

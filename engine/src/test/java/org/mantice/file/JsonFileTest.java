@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.mantice.fault.FilePlace;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.json.JsonFileException;
 
 class JsonFileTest {
     private static final FilePlace PLACE = FilePlace.of("mine.json");

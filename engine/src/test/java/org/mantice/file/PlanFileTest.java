@@ -27,6 +27,7 @@ import org.mantice.Planning;
 import org.mantice.fault.FilePlace;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassRow;
+import org.mantice.json.JsonFileException;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.BellowsPlan;
 import org.mantice.plan.Figures;

@@ -27,6 +27,8 @@ import org.mantice.fault.FilePlace;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.StradellaBass;
+import org.mantice.json.JsonFile;
+import org.mantice.json.JsonFileException;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 

@@ -24,7 +24,7 @@ public final class Profiles {
      * The preset of this id, else the profile in this file.
      *
      * @throws IllegalArgumentException if it is neither; the presets are named
-     * @throws org.mantice.file.JsonFileException if the file is not an accordion that can be read
+     * @throws org.mantice.json.JsonFileException if the file is not an accordion that can be read
      */
     public static Accordion accordion(String presetOrFile) {
         return AccordionPresets.find(presetOrFile).orElseGet(() -> {
@@ -67,7 +67,7 @@ public final class Profiles {
      * The preset of this id, else the profile in this file.
      *
      * @throws IllegalArgumentException if it is neither; the presets are named
-     * @throws org.mantice.file.JsonFileException if the file is not a player that can be read
+     * @throws org.mantice.json.JsonFileException if the file is not a player that can be read
      */
     public static Player player(String presetOrFile) {
         return PlayerPresets.find(presetOrFile).orElseGet(() -> {

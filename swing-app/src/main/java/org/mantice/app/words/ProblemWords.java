@@ -6,7 +6,7 @@ import org.mantice.fault.FilePlace;
 import org.mantice.fault.ManticeException;
 import org.mantice.fault.TextPlace;
 import org.mantice.file.FileWriteException;
-import org.mantice.file.JsonFileException;
+import org.mantice.json.JsonFileException;
 import org.mantice.layer.RuleFailureException;
 import org.mantice.performance.TuneException;
 import org.mantice.plan.Obstacle;

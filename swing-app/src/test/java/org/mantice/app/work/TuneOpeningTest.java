@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.mantice.app.files.PlanFiles;
 import org.mantice.app.model.States;
 import org.mantice.fault.ManticeException;
-import org.mantice.file.JsonFileException;
 import org.mantice.file.PlanFile;
+import org.mantice.json.JsonFileException;
 import org.mantice.reading.TuneReadException;
 
 class TuneOpeningTest {

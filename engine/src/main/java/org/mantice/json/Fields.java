@@ -1,4 +1,4 @@
-package org.mantice.file;
+package org.mantice.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -17,13 +17,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
-import org.mantice.file.JsonFileException.Reason;
+import org.mantice.json.JsonFileException.Reason;
 
 /**
  * The fields of one object in a file. Each is asked for by name and checked for its type; a wrong one is refused with
  * its JSON pointer, its value and what is allowed. Fields that nobody asks for are kept by {@link #keepInto}.
  */
-final class Fields {
+public final class Fields {
     private static final Pattern REFUSAL = Pattern.compile("([A-Za-z][\\w.\\[\\]-]*) is (.*); allowed: (.*)");
 
     private final JsonFile file;
@@ -40,12 +40,12 @@ final class Fields {
     }
 
     /** Whether the field is there; a null counts as there. */
-    boolean has(String name) {
+    public boolean has(String name) {
         return node.has(name);
     }
 
     /** A whole number; one written with a fraction of zero counts. */
-    int wholeNumber(String name) {
+    public int wholeNumber(String name) {
         return wholeNumber(name, get(name, "a whole number"));
     }
 
@@ -58,20 +58,20 @@ final class Fields {
         }
     }
 
-    String text(String name) {
+    public String text(String name) {
         JsonNode value = get(name, "a text");
         if (!value.isTextual()) throw wrong(name, "a text");
         return value.textValue();
     }
 
-    boolean flag(String name) {
+    public boolean flag(String name) {
         JsonNode value = get(name, "true or false");
         if (!value.isBoolean()) throw wrong(name, "true or false");
         return value.booleanValue();
     }
 
     /** One of a closed choice, written as {@link #word} writes it. */
-    <E extends Enum<E>> E choice(String name, Class<E> type) {
+    public <E extends Enum<E>> E choice(String name, Class<E> type) {
         String allowed = words(type);
         return choice(name, get(name, allowed), type);
     }
@@ -83,7 +83,7 @@ final class Fields {
     }
 
     /** A list of different constants of a closed choice. */
-    <E extends Enum<E>> List<E> choices(String name, Class<E> type) {
+    public <E extends Enum<E>> List<E> choices(String name, Class<E> type) {
         String allowed = "a list of different ones of: " + words(type);
         JsonNode list = get(name, allowed);
         if (!list.isArray()) throw wrong(name, allowed);
@@ -97,7 +97,7 @@ final class Fields {
     }
 
     /** Whole numbers by the constants of a closed choice; other names are kept unread. */
-    <E extends Enum<E>> Map<E, Integer> numbers(String name, Class<E> type) {
+    public <E extends Enum<E>> Map<E, Integer> numbers(String name, Class<E> type) {
         Fields inner = object(name);
         Map<E, Integer> found = new TreeMap<>();
         for (E constant : type.getEnumConstants()) {
@@ -108,7 +108,7 @@ final class Fields {
     }
 
     /** Whole numbers by whatever names there are. */
-    Map<String, Integer> numbers(String name) {
+    public Map<String, Integer> numbers(String name) {
         Fields inner = object(name);
         Map<String, Integer> found = new TreeMap<>();
         inner.node.properties().forEach(field -> {
@@ -118,13 +118,13 @@ final class Fields {
         return found;
     }
 
-    Fields object(String name) {
+    public Fields object(String name) {
         JsonNode value = get(name, "an object");
         if (!(value instanceof ObjectNode object)) throw wrong(name, "an object");
         return objects.computeIfAbsent(name, key -> new Fields(file, pointerTo(key), object));
     }
 
-    List<Fields> objects(String name) {
+    public List<Fields> objects(String name) {
         JsonNode value = get(name, "a list of objects");
         if (!(value instanceof ArrayNode array)) throw wrong(name, "a list of objects");
         if (lists.containsKey(name)) return lists.get(name);
@@ -141,12 +141,12 @@ final class Fields {
      * Makes a value from fields already read; where its own checks refuse one ("name is value; allowed: range"), the
      * refusal is located at that field.
      */
-    <T> T make(Supplier<T> maker) {
+    public <T> T make(Supplier<T> maker) {
         return make("", maker);
     }
 
     /** As {@link #make(Supplier)}; a refusal that names no field of this object is located at the one named here. */
-    <T> T make(String name, Supplier<T> maker) {
+    public <T> T make(String name, Supplier<T> maker) {
         try {
             return maker.get();
         } catch (IllegalArgumentException e) {
@@ -170,13 +170,13 @@ final class Fields {
     }
 
     /** The refusal of a field's value. */
-    JsonFileException wrong(String name, String allowed) {
+    public JsonFileException wrong(String name, String allowed) {
         String value = find(name).map(Fields::show).orElse("not there");
         return JsonFileException.of(Reason.WRONG_VALUE, placeOf(name), pointerTo(name), value, allowed);
     }
 
     /** Copies what nobody asked for into a fresh object of the same kind, unless that has a field of this name. */
-    void keepInto(ObjectNode fresh) {
+    public void keepInto(ObjectNode fresh) {
         node.properties().forEach(field -> {
             if (!asked.contains(field.getKey()) && !fresh.has(field.getKey()))
                 fresh.set(field.getKey(), field.getValue().deepCopy());
@@ -232,14 +232,14 @@ final class Fields {
     }
 
     /** How a value looks in a message. */
-    static String show(JsonNode value) {
+    public static String show(JsonNode value) {
         if (value.isObject()) return "an object";
         if (value.isArray()) return "a list";
         return value.toString();
     }
 
     /** How a constant is written: {@code LOW_16} as {@code low-16}. */
-    static String word(Enum<?> constant) {
+    public static String word(Enum<?> constant) {
         return word(constant.name());
     }
 

@@ -1,4 +1,4 @@
-package org.mantice.file;
+package org.mantice.json;
 
 import java.util.Arrays;
 import java.util.List;
@@ -40,12 +40,12 @@ public final class JsonFileException extends ManticeException {
         this.reason = reason;
     }
 
-    static JsonFileException of(Reason reason, FilePlace place, Object... args) {
+    public static JsonFileException of(Reason reason, FilePlace place, Object... args) {
         return new JsonFileException(
                 reason, place, Arrays.stream(args).map(JsonFileException::text).toList());
     }
 
-    static JsonFileException causedBy(Throwable cause, Reason reason, FilePlace place, Object... args) {
+    public static JsonFileException causedBy(Throwable cause, Reason reason, FilePlace place, Object... args) {
         JsonFileException made = of(reason, place, args);
         made.initCause(cause);
         return made;

@@ -1,4 +1,4 @@
-package org.mantice.file;
+package org.mantice.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -30,13 +30,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.fault.Cause;
 import org.mantice.fault.FilePlace;
-import org.mantice.file.JsonFileException.Reason;
+import org.mantice.json.JsonFileException.Reason;
 
 /**
  * A JSON file of ours, read strictly: UTF-8, one object, no field twice, no comments, no NaN, limited in size and
  * depth. Numbers keep every digit.
  */
-final class JsonFile {
+public final class JsonFile {
     /** Values inside each other; ours need seven. */
     static final int MOST_DEPTH = 64;
 
@@ -64,7 +64,7 @@ final class JsonFile {
     }
 
     /** Reads a file of at most so many bytes. */
-    static JsonFile read(Path file, int mostBytes) {
+    public static JsonFile read(Path file, int mostBytes) {
         FilePlace place = FilePlace.of(file.toString());
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(mostBytes + 1);
@@ -81,7 +81,7 @@ final class JsonFile {
     }
 
     /** Reads bytes that came from the place. */
-    static JsonFile parse(byte[] bytes, FilePlace place, int mostBytes) {
+    public static JsonFile parse(byte[] bytes, FilePlace place, int mostBytes) {
         if (bytes.length > mostBytes) throw JsonFileException.of(Reason.TOO_LARGE, place, bytes.length, mostBytes);
         String text = decode(bytes, place);
         if (text.isBlank()) throw JsonFileException.of(Reason.EMPTY, place);
@@ -136,7 +136,7 @@ final class JsonFile {
      * @param format what the field {@code format} must say
      * @param major our major version
      */
-    Fields fields(String format, int major) {
+    public Fields fields(String format, int major) {
         Fields fields = new Fields(this, "", root);
         String found = fields.text("format");
         if (!found.equals(format)) throw fields.wrong("format", "\"" + format + "\"");
@@ -147,12 +147,12 @@ final class JsonFile {
         return fields;
     }
 
-    ObjectNode root() {
+    public ObjectNode root() {
         return root;
     }
 
     /** The place of a value with its line; reads the text again, for messages only. */
-    FilePlace placeOf(String pointer) {
+    public FilePlace placeOf(String pointer) {
         try (JsonParser parser = MAPPER.createParser(text)) {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken())
                 if (token != JsonToken.FIELD_NAME
@@ -165,12 +165,12 @@ final class JsonFile {
     }
 
     /** A fresh object to write into. */
-    static ObjectNode object() {
+    public static ObjectNode object() {
         return MAPPER.createObjectNode();
     }
 
     /** As text in UTF-8: fields in the order given, indented by two, lines ended by a line feed alone. */
-    static byte[] bytes(JsonNode node) {
+    public static byte[] bytes(JsonNode node) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
