@@ -89,15 +89,7 @@ final class Remedies {
         for (int percent : FASTER) {
             long milli = (long) asked.milliBeatsPerMinute() * percent / 100_000 * 1_000;
             if (milli <= asked.milliBeatsPerMinute() || milli > 1_000_000) continue;
-            Settings s = planning.request().settings();
-            Settings faster = new Settings(
-                    new Tempo(asked.beat(), (int) milli),
-                    s.tempoAssumed(),
-                    s.timesThrough(),
-                    s.timesAssumed(),
-                    s.loudness(),
-                    s.loudnessAssumed(),
-                    s.transposition());
+            Settings faster = planning.request().settings().withTempo(new Tempo(asked.beat(), (int) milli));
             Optional<Plan> quick = best(with(faster), locks);
             if (quick.isPresent() && count(quick.get()) < count(plan))
                 return Optional.of(Sentence.of(
@@ -115,15 +107,7 @@ final class Remedies {
                 step >= 0 && step >= s.loudness().ordinal() - 2;
                 step--) {
             Loudness loudness = Loudness.values()[step];
-            Settings soft = new Settings(
-                    s.tempo(),
-                    s.tempoAssumed(),
-                    s.timesThrough(),
-                    s.timesAssumed(),
-                    loudness,
-                    false,
-                    s.transposition());
-            Optional<Plan> quiet = best(with(soft), locks);
+            Optional<Plan> quiet = best(with(s.withLoudness(loudness)), locks);
             if (quiet.isPresent() && count(quiet.get()) < count(plan))
                 return Optional.of(Sentence.of(
                         "softer",

@@ -33,6 +33,9 @@ final class PlanReader {
     PlanDocument document() {
         // plans from before there were books name no tune in them
         if (file.root().get("tune") instanceof ObjectNode tune && !tune.has("entry")) tune.put("entry", "");
+        // plans from before alternates were played
+        if (file.root().get("settings") instanceof ObjectNode settings && !settings.has("chords"))
+            settings.putObject("chords").put("alternates", "NEVER").put("optional", true);
         return new PlanDocument(
                 fields.text("engine"),
                 value("tune", PlanDocument.TuneSource.class),

@@ -17,7 +17,8 @@ import org.mantice.tune.WrittenPlace;
  * Unrolls a tune into what is played, in exact time.
  *
  * <p>Going back in the order of play, a measure sounds as it did the first time: tempo and loudness on entering it are
- * those of the first time. So does the chord; only before the first chord symbol does the last chord played ring on.
+ * those of the first time. So does the chord; only before the first chord symbol does the last chord played ring on, and
+ * of two chords written at one place {@link ChordsPlayed} says which a pass plays.
  * A fermata makes its event half as long again (estimate), in seconds alone: beats and measures stay where they are.
  * Grace notes take a 32nd each from their event, together at most half of it before and a quarter after the note
  * (estimate). Touch as in {@code Touch}. A key tied over while others of its chord are let go, with nothing struck,
@@ -92,10 +93,14 @@ public final class Performer {
 
     private List<HarmonySpan> harmony() {
         List<HarmonySpan> spans = new ArrayList<>();
-        Map<Integer, List<WrittenState.Harmony>> written = new HashMap<>();
+        Map<Integer, List<WrittenState.Harmony>> first = new HashMap<>();
+        Map<Integer, List<WrittenState.Harmony>> later = new HashMap<>();
         Optional<ChordSymbol> ringing = Optional.empty();
         for (PlayedMeasure measure : measures) {
-            List<WrittenState.Harmony> parts = written.computeIfAbsent(measure.written(), state::harmony);
+            Map<Integer, List<WrittenState.Harmony>> known =
+                    settings.chords().usesAlternates(measure.pass()) ? later : first;
+            List<WrittenState.Harmony> parts =
+                    known.computeIfAbsent(measure.written(), written -> state.harmony(written, measure.pass()));
             for (int i = 0; i < parts.size(); i++) {
                 WrittenState.Harmony part = parts.get(i);
                 MusicalTime until = i + 1 < parts.size() ? parts.get(i + 1).offset() : measure.length();

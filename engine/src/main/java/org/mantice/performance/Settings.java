@@ -11,6 +11,7 @@ import org.mantice.tune.Tempo;
  * @param timesThrough how often the whole tune is played, 1 to 20
  * @param loudness where nothing is written
  * @param transposition semitones up, -11 to 11
+ * @param chords which chords are played where two are written or one stands in brackets
  */
 public record Settings(
         Tempo tempo,
@@ -19,11 +20,23 @@ public record Settings(
         boolean timesAssumed,
         Loudness loudness,
         boolean loudnessAssumed,
-        int transposition) {
+        int transposition,
+        ChordsPlayed chords) {
     public Settings {
         if (timesThrough < 1 || timesThrough > 20)
             throw new IllegalArgumentException("timesThrough is " + timesThrough + "; allowed: 1 to 20");
         if (transposition < -11 || transposition > 11)
             throw new IllegalArgumentException("transposition is " + transposition + "; allowed: -11 to 11");
+    }
+
+    /** The same at another tempo, which is as much assumed as the one before. */
+    public Settings withTempo(Tempo other) {
+        return new Settings(
+                other, tempoAssumed, timesThrough, timesAssumed, loudness, loudnessAssumed, transposition, chords);
+    }
+
+    /** The same with a chosen loudness where nothing is written. */
+    public Settings withLoudness(Loudness chosen) {
+        return new Settings(tempo, tempoAssumed, timesThrough, timesAssumed, chosen, false, transposition, chords);
     }
 }

@@ -13,6 +13,7 @@ public final class SettingsBuilder {
     private Optional<Integer> times = Optional.empty();
     private Optional<Loudness> loudness = Optional.empty();
     private int transposition;
+    private ChordsPlayed chords = ChordsPlayed.USUAL;
 
     private SettingsBuilder(Tune tune) {
         this.tune = tune;
@@ -59,6 +60,12 @@ public final class SettingsBuilder {
         return this;
     }
 
+    /** Which chords are played where two are written or one stands in brackets. */
+    public SettingsBuilder chords(ChordsPlayed chosen) {
+        chords = chosen;
+        return this;
+    }
+
     /** @throws TuneException if the times through are to be assumed and the tune is too long to be unrolled */
     public Settings build() {
         return new Settings(
@@ -68,6 +75,7 @@ public final class SettingsBuilder {
                 times.isEmpty(),
                 loudness.orElse(Assumptions.LOUDNESS),
                 loudness.isEmpty() && !Assumptions.writesLoudness(tune),
-                transposition);
+                transposition,
+                chords);
     }
 }

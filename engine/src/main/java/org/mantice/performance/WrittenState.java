@@ -15,7 +15,7 @@ import org.mantice.tune.Tune;
 
 /**
  * What holds where nothing is written: the chord, tempo and loudness on entering each written measure are those that
- * held when play first came to it, so that a measure sounds the same each time.
+ * held when play first came to it, so that a measure sounds the same each time but for chords written for later passes.
  */
 final class WrittenState {
     /** A fermata makes its event half as long again. Estimate. */
@@ -27,16 +27,18 @@ final class WrittenState {
     /** A chord from an offset of a measure on. */
     record Harmony(MusicalTime offset, Optional<ChordSymbol> chord) {}
 
-    /** What holds on entering a measure. */
-    private record Entry(Optional<ChordSymbol> chord, MusicalTime microsPerWhole, int loudness) {}
+    /** What holds on entering a measure; of two chords at one place each pass takes its own. */
+    private record Entry(Optional<PlacedChord> chord, MusicalTime microsPerWhole, int loudness) {}
 
     private final Tune tune;
+    private final ChordsPlayed chords;
     private final LoudnessCurve curve;
     private final MusicalTime scale;
     private final List<Entry> entries;
 
     WrittenState(Tune tune, Settings settings, List<Integer> order) {
         this.tune = tune;
+        this.chords = settings.chords();
         this.curve = new LoudnessCurve(tune);
         MusicalTime chosen = settings.tempo().microsPerWholeNote();
         this.scale = chosen.dividedBy(Assumptions.startTempo(tune).microsPerWholeNote());
@@ -54,8 +56,8 @@ final class WrittenState {
     private Entry after(int measure) {
         Measure written = tune.measure(measure);
         Entry entry = entries.get(measure);
-        Optional<ChordSymbol> chord = entry.chord();
-        for (PlacedChord placed : written.chords()) chord = Optional.of(placed.symbol());
+        Optional<PlacedChord> chord = entry.chord();
+        for (PlacedChord placed : written.chords()) if (chords.plays(placed)) chord = Optional.of(placed);
         MusicalTime pace = entry.microsPerWhole();
         for (Mark mark : written.marks()) if (mark instanceof Mark.TempoChange change) pace = scaled(change.tempo());
         return new Entry(chord, pace, loudness(measure, written.length()));
@@ -66,18 +68,28 @@ final class WrittenState {
         return curve.at(measure, offset, entries.get(measure).loudness());
     }
 
-    /** The first one begins with the measure; empty until the first chord symbol of the tune. */
-    List<Harmony> harmony(int measure) {
+    /**
+     * The first one begins with the measure; empty until the first chord symbol of the tune.
+     *
+     * @param pass from 1
+     */
+    List<Harmony> harmony(int measure, int pass) {
         Measure written = tune.measure(measure);
         List<Harmony> spans = new ArrayList<>();
-        spans.add(new Harmony(MusicalTime.ZERO, entries.get(measure).chord()));
+        spans.add(new Harmony(MusicalTime.ZERO, entries.get(measure).chord().flatMap(placed -> symbol(placed, pass))));
         for (PlacedChord placed : written.chords()) {
             if (!placed.offset().isBefore(written.length())) break;
+            Optional<ChordSymbol> symbol = symbol(placed, pass);
+            if (symbol.isEmpty()) continue;
             MusicalTime offset = placed.offset().max(MusicalTime.ZERO);
             if (spans.get(spans.size() - 1).offset().equals(offset)) spans.remove(spans.size() - 1);
-            spans.add(new Harmony(offset, Optional.of(placed.symbol())));
+            spans.add(new Harmony(offset, symbol));
         }
         return spans;
+    }
+
+    private Optional<ChordSymbol> symbol(PlacedChord placed, int pass) {
+        return chords.inPass(placed, pass).map(PlacedChord::symbol);
     }
 
     /** The first one begins with the measure; fermatas are part of it. */

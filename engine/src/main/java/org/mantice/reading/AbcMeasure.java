@@ -16,7 +16,7 @@ final class AbcMeasure {
     /** A sign before an item of a layer. */
     private record Placed(int layer, int index, Function<MusicalTime, ScoreSign> sign) {}
 
-    private record Chord(int layer, int index, ChordSymbol symbol, List<Finding> findings) {}
+    private record Chord(int layer, int index, ChordSymbol symbol, ScoreChord.Manner manner) {}
 
     private final List<List<AbcItem>> layers = new ArrayList<>(List.of(new ArrayList<>()));
     private final List<Placed> signs = new ArrayList<>();
@@ -70,8 +70,8 @@ final class AbcMeasure {
                 .anyMatch(chord -> chord.layer == layers.size() - 1 && chord.index == layer().size());
     }
 
-    void add(ChordSymbol symbol, List<Finding> about) {
-        chords.add(new Chord(layers.size() - 1, layer().size(), symbol, about));
+    void add(ChordSymbol symbol, ScoreChord.Manner manner) {
+        chords.add(new Chord(layers.size() - 1, layer().size(), symbol, manner));
     }
 
     boolean hasChords() {
@@ -82,7 +82,7 @@ final class AbcMeasure {
     void takeOver(AbcMeasure empty, boolean atEnd) {
         int index = atEnd ? first().size() : 0;
         for (Placed each : empty.signs) signs.add(new Placed(0, index, each.sign));
-        for (Chord each : empty.chords) chords.add(new Chord(0, index, each.symbol, each.findings));
+        for (Chord each : empty.chords) chords.add(new Chord(0, index, each.symbol, each.manner));
     }
 
     /** How long the first layer is, rests of whole measures apart. */
@@ -123,7 +123,7 @@ final class AbcMeasure {
                 notes,
                 chords.stream()
                         .map(chord -> new ScoreChord(
-                                onsets.get(chord.layer).get(chord.index), true, chord.symbol, chord.findings))
+                                onsets.get(chord.layer).get(chord.index), true, chord.symbol, chord.manner, List.of()))
                         .toList(),
                 signs(onsets),
                 barlines(end),

@@ -114,27 +114,19 @@ final class AbcPending {
         }
         for (String line : text.split("[;\n]")) {
             Optional<ChordText.Written> chord = CHORDS.read(line);
-            if (chord.isPresent()) chord(chord.get(), line.strip());
+            if (chord.isPresent()) chord(chord.get());
             else words(line.strip());
         }
     }
 
-    private void chord(ChordText.Written written, String text) {
+    /** A second chord at a note, and one in brackets behind the first, are for a later pass. */
+    private void chord(ChordText.Written written) {
         AbcMeasure measure = voice.bars.current();
-        if (measure.hasChordHere()) {
-            unused(Finding.of(SkippedWhat.CHORD_ALTERNATE, text));
-            return;
-        }
-        List<Finding> about = written.optional() ? List.of(Finding.of(SkippedWhat.CHORD_OPTIONAL, text)) : List.of();
-        measure.add(voice.pitches.sounding(written.symbol()), about);
-        written.alternate()
-                .ifPresent(other -> unused(Finding.of(
-                        SkippedWhat.CHORD_ALTERNATE,
-                        voice.pitches.sounding(other).toString())));
-    }
-
-    private void unused(Finding finding) {
-        voice.bars.current().add(onset -> new ScoreSign.Unused(onset, finding));
+        ScoreChord.Manner manner = measure.hasChordHere()
+                ? ScoreChord.Manner.ALTERNATE
+                : written.optional() ? ScoreChord.Manner.OPTIONAL : ScoreChord.Manner.PLAIN;
+        measure.add(voice.pitches.sounding(written.symbol()), manner);
+        written.alternate().ifPresent(other -> measure.add(voice.pitches.sounding(other), ScoreChord.Manner.ALTERNATE));
     }
 
     void words(String text) {

@@ -2,8 +2,6 @@ package org.mantice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.Mark;
@@ -12,7 +10,7 @@ import org.mantice.tune.NoteName;
 import org.mantice.tune.PlacedChord;
 import org.mantice.tune.Step;
 
-/** Places chord symbols, one at a time: of two at one place the first counts; "N.C." in words is a symbol too. */
+/** Places the chord symbols of a part as {@link PlacedChords} tells; "N.C." in words is a symbol too. */
 final class ChordLine {
     private final List<MusicalTime> lengths;
     private final ReadReport report;
@@ -53,21 +51,25 @@ final class ChordLine {
     }
 
     private List<PlacedChord> place(ScoreMeasure measure, List<ScoreChord> chords) {
-        List<PlacedChord> placed = new ArrayList<>();
-        Set<MusicalTime> taken = new TreeSet<>();
+        PlacedChords placed = new PlacedChords(lengths.get(measure.index()), verbatim);
         for (ScoreChord chord : chords) {
-            boolean inside = chord.onset().isBefore(lengths.get(measure.index()));
-            if (inside && (taken.add(chord.onset()) || verbatim)) {
-                placed.add(new PlacedChord(chord.onset(), chord.symbol(), chord.proposed()));
-                report.addAllAt(measure.number(), chord.findings());
-            } else if (!placed.contains(new PlacedChord(chord.onset(), chord.symbol(), chord.proposed()))) {
-                report.addAt(
-                        measure.number(),
-                        inside ? SkippedWhat.CHORD_BESIDE : SkippedWhat.CHORD_AFTER_END,
-                        chord.symbol().toString());
+            PlacedChords.Outcome outcome = placed.add(chord);
+            switch (outcome) {
+                case TAKEN -> report.addAllAt(measure.number(), chord.findings());
+                case REPEATED -> {}
+                case BESIDE ->
+                    report.addAt(
+                            measure.number(),
+                            SkippedWhat.CHORD_BESIDE,
+                            chord.symbol().toString());
+                case AFTER_END ->
+                    report.addAt(
+                            measure.number(),
+                            SkippedWhat.CHORD_AFTER_END,
+                            chord.symbol().toString());
             }
         }
-        return placed;
+        return placed.chords();
     }
 
     /**

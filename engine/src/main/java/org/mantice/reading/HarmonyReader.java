@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.mantice.tune.ChordDegree;
 import org.mantice.tune.ChordKind;
 import org.mantice.tune.ChordSymbol;
@@ -16,8 +17,10 @@ import org.mantice.tune.Step;
 
 /** Reads one harmony element, which may hold several chord symbols. */
 final class HarmonyReader {
-    /** The editorial level of a chord symbol that nobody wrote; our own word, the standard leaves it to the file. */
+    /** Editorial levels of a chord symbol that nobody wrote, and of one in brackets; the standard leaves the words open. */
     private static final String PROPOSED = "proposed";
+
+    private static final String OPTIONAL = "optional";
 
     private final Transposition transposition;
     private final Key writtenKey;
@@ -25,6 +28,7 @@ final class HarmonyReader {
     private final MusicalTime onset;
     private final boolean placed;
     private final List<Finding> unreadable = new ArrayList<>();
+    private boolean alternate;
 
     HarmonyReader(PartState state, int staff, MusicalTime onset, boolean placed) {
         this.transposition = state.transposition(staff);
@@ -34,7 +38,9 @@ final class HarmonyReader {
         this.placed = placed;
     }
 
+    /** One of type "alternate" is meant for a later pass, in place of the one before it. */
     List<ScoreChord> read(XmlNode harmony) {
+        alternate = harmony.attribute("type").equals("alternate");
         List<XmlNode> groups = new ArrayList<>();
         for (XmlNode child : harmony.children()) {
             if (child.is("root") || child.is("numeral") || child.is("function"))
@@ -68,8 +74,13 @@ final class HarmonyReader {
         Optional<NoteName> bass = bass(group, kind, root.get(), findings);
         NoteName sounding = kind == ChordKind.NONE ? root.get() : transposition.of(root.get());
         ChordSymbol symbol = new ChordSymbol(sounding, kind, degrees, bass.map(transposition::of), text);
-        return Optional.of(
-                new ScoreChord(onset, placed, symbol, group.text("level").equals(PROPOSED), List.copyOf(findings)));
+        return Optional.of(new ScoreChord(onset, placed, symbol, manner(group), List.copyOf(findings)));
+    }
+
+    private ScoreChord.Manner manner(XmlNode group) {
+        List<String> levels = List.of(group.text("level").split(" "));
+        boolean ours = Set.of(OPTIONAL, PROPOSED).containsAll(levels);
+        return new ScoreChord.Manner(alternate, ours && levels.contains(OPTIONAL), ours && levels.contains(PROPOSED));
     }
 
     private Optional<NoteName> root(XmlNode group, List<Finding> findings) {

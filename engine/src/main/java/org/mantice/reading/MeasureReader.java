@@ -163,20 +163,31 @@ final class MeasureReader {
             if (anticipated.get().symbol().equals(here.get(0).symbol())) chords.remove(anticipated.get());
             anticipated = Optional.empty();
         }
+        long changes = here.stream().filter(MeasureReader::isChange).count();
         boolean spread = !state.verbatim
-                && here.size() > 1
+                && changes > 1
                 && noteLength.isPositive()
                 && here.stream().noneMatch(ScoreChord::placed)
                 && here.stream().allMatch(chord -> chord.onset().equals(position));
-        for (int i = 0; i < here.size(); i++) {
-            ScoreChord chord = here.get(i);
-            chords.add(spread ? chord.at(position.plus(noteLength.times(i).dividedBy(here.size()))) : chord);
-        }
-        if (spread) {
-            findings.add(Finding.of(SkippedWhat.CHORDS_SPREAD));
-            anticipated = Optional.of(chords.get(chords.size() - 1));
-        }
+        if (spread) spreadWaitingChords(noteLength.dividedBy(changes));
+        else chords.addAll(here);
         here.clear();
+    }
+
+    /** An alternate stands where the chord before it does. */
+    private void spreadWaitingChords(MusicalTime each) {
+        MusicalTime at = position;
+        for (int i = 0; i < waitingChords.size(); i++) {
+            if (i > 0 && isChange(waitingChords.get(i))) at = at.plus(each);
+            chords.add(waitingChords.get(i).at(at));
+        }
+        findings.add(Finding.of(SkippedWhat.CHORDS_SPREAD));
+        ScoreChord last = chords.get(chords.size() - 1);
+        if (isChange(last)) anticipated = Optional.of(last);
+    }
+
+    private static boolean isChange(ScoreChord chord) {
+        return !chord.manner().alternate();
     }
 
     /** The position moved by the element's own offset, not before the measure's start. */

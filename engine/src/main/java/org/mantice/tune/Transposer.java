@@ -68,10 +68,7 @@ public final class Transposer {
                 to,
                 measure.pickup(),
                 measure.melody().stream().map(event -> moved(event, from, to)).toList(),
-                measure.chords().stream()
-                        .map(chord ->
-                                new PlacedChord(chord.offset(), moved(chord.symbol(), from, to), chord.proposed()))
-                        .toList(),
+                measure.chords().stream().map(chord -> moved(chord, from, to)).toList(),
                 measure.bass().stream().map(event -> moved(event, from, to)).toList(),
                 measure.marks(),
                 measure.barlines());
@@ -122,6 +119,15 @@ public final class Transposer {
         while (place > 12) place -= 12;
         while (place < -8) place += 12;
         return NoteName.ofFifths(place);
+    }
+
+    private PlacedChord moved(PlacedChord chord, Key from, Key to) {
+        return new PlacedChord(
+                chord.offset(),
+                moved(chord.symbol(), from, to),
+                chord.alternate().map(symbol -> moved(symbol, from, to)),
+                chord.optional(),
+                chord.proposed());
     }
 
     private ChordSymbol moved(ChordSymbol symbol, Key from, Key to) {

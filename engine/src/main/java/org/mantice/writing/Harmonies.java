@@ -15,10 +15,23 @@ final class Harmonies {
         this.out = out;
     }
 
-    /** @param offset in divisions from where the file stands */
+    /**
+     * An alternate follows as a harmony of type "alternate" (MusicXML 4.0, type harmony-type).
+     *
+     * @param offset in divisions from where the file stands
+     */
     void write(PlacedChord chord, long offset) {
-        ChordSymbol symbol = chord.symbol();
-        out.open("harmony");
+        write(chord.symbol(), "", level(chord), offset);
+        chord.alternate().ifPresent(other -> write(other, "alternate", "", offset));
+    }
+
+    private static String level(PlacedChord chord) {
+        if (chord.optional()) return chord.proposed() ? "optional proposed" : "optional";
+        return chord.proposed() ? "proposed" : "";
+    }
+
+    private void write(ChordSymbol symbol, String type, String level, long offset) {
+        out.open("harmony", "type", type);
         writeRoot(symbol);
         out.leaf("kind", symbol.kind().musicXml(), "text", symbol.text());
         symbol.bass().ifPresent(bass -> writeName("bass", bass));
@@ -29,7 +42,7 @@ final class Harmonies {
                     .leaf("degree-type", degree.change().name().toLowerCase(Locale.ROOT))
                     .close();
         if (offset != 0) out.leaf("offset", String.valueOf(offset), "sound", "yes");
-        if (chord.proposed()) out.leaf("level", "proposed", "parentheses", "yes");
+        if (!level.isEmpty()) out.leaf("level", level, "parentheses", "yes");
         out.close();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.mantice.performance.Assumptions;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.HarmonySpan;
 import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
@@ -93,16 +94,20 @@ final class Unrolling {
                 doubleBar);
     }
 
+    /** Of two chords at one place the one that the pass plays. */
     private List<PlacedChord> chords(PlayedMeasure played, Measure measure) {
+        ChordsPlayed choice = performance.settings().chords();
+        List<PlacedChord> own = measure.chords().stream()
+                .flatMap(chord -> choice.inPass(chord, played.pass()).stream())
+                .toList();
         List<PlacedChord> chords = new ArrayList<>();
         List<HarmonySpan> spans = harmony.get(played.index());
         Optional<ChordSymbol> entry = spans.get(0).chord();
-        boolean written =
-                measure.chords().stream().anyMatch(chord -> chord.offset().equals(MusicalTime.ZERO));
+        boolean written = own.stream().anyMatch(chord -> chord.offset().equals(MusicalTime.ZERO));
         if (!written && entry.isPresent() && !entry.equals(ringing))
             chords.add(new PlacedChord(MusicalTime.ZERO, entry.get(), proposed.getOrDefault(entry.get(), false)));
-        chords.addAll(measure.chords());
-        measure.chords().forEach(chord -> proposed.merge(chord.symbol(), chord.proposed(), Boolean::logicalAnd));
+        chords.addAll(own);
+        own.forEach(chord -> proposed.merge(chord.symbol(), chord.proposed(), Boolean::logicalAnd));
         ringing = spans.get(spans.size() - 1).chord();
         return chords;
     }

@@ -28,6 +28,7 @@ import org.mantice.fault.FilePlace;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassRow;
 import org.mantice.json.JsonFileException;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.BellowsPlan;
 import org.mantice.plan.Figures;
@@ -139,6 +140,18 @@ class PlanFileTest {
 
         assertThat(kept.path("mood").asText()).isEqualTo("blue");
         assertThat(kept.at("/settings/swing").asInt()).isEqualTo(12);
+    }
+
+    @Test
+    void aPlanFromBeforeAlternatesWerePlayedPlaysNone() throws IOException {
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode tree = (ObjectNode) mapper.readTree(file(plans().get(0)).bytes());
+        ((ObjectNode) tree.path("settings")).remove("chords");
+
+        PlanFile read = PlanFile.parse(mapper.writeValueAsBytes(tree), HERE);
+
+        assertThat(read.document().settings().chords())
+                .isEqualTo(new ChordsPlayed(ChordsPlayed.Alternates.NEVER, true));
     }
 
     @Test

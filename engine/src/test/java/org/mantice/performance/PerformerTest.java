@@ -299,6 +299,46 @@ class PerformerTest {
                 .containsExactly("none", "C", "C", "G7", "C", "G7", "F", "F", "C", "C", "G7", "C", "G7", "F");
     }
 
+    private static List<String> chords(Tune tune, ChordsPlayed choice) {
+        Settings settings =
+                SettingsBuilder.of(tune).timesThrough(3).chords(choice).build();
+        return Performer.perform(tune, settings).harmony().stream()
+                .map(span -> span.chord().map(Object::toString).orElse("none"))
+                .toList();
+    }
+
+    @Test
+    void of_two_chords_at_one_place_later_passes_play_the_second_and_measures_after_it_go_on_with_it() {
+        Tune tune = Tunes.melody("2/4", "\"C\" C4 h | \"G(Em)\" D4 h | E4 h");
+
+        assertThat(chords(tune, ChordsPlayed.USUAL)).containsExactly("C", "G", "G", "C", "Em", "Em", "C", "Em", "Em");
+        assertThat(chords(tune, new ChordsPlayed(ChordsPlayed.Alternates.NEVER, true)))
+                .containsExactly("C", "G", "G", "C", "G", "G", "C", "G", "G");
+        assertThat(chords(tune, new ChordsPlayed(ChordsPlayed.Alternates.ALWAYS, true)))
+                .containsExactly("C", "Em", "Em", "C", "Em", "Em", "C", "Em", "Em");
+    }
+
+    @Test
+    void a_repeat_inside_a_pass_plays_the_first_of_two_chords_again() {
+        Tune tune = Tunes.melody("2/4", "@start \"G(Em)\" C4 h | @end D4 h | \"C\" E4 h | F4 h | G4 h");
+        Settings once = SettingsBuilder.of(tune).timesThrough(1).build();
+
+        assertThat(Performer.perform(tune, once).passes()).hasSize(1);
+        assertThat(Performer.perform(tune, once).harmony())
+                .extracting(span -> span.chord().orElseThrow().toString())
+                .containsExactly("G", "G", "G", "G", "C", "C", "C");
+    }
+
+    @Test
+    void where_chords_in_brackets_are_left_out_the_chord_before_goes_on() {
+        Tune tune = Tunes.melody("2/4", "\"D\" C4 q, \"(A7)\" E4 q | F4 h | \"(G)(Em)\" D4 h");
+
+        assertThat(chords(tune, ChordsPlayed.USUAL))
+                .containsExactly("D", "A7", "A7", "G", "D", "A7", "A7", "Em", "D", "A7", "A7", "Em");
+        assertThat(chords(tune, new ChordsPlayed(ChordsPlayed.Alternates.LATER_PASSES, false)))
+                .containsExactly("D", "D", "D", "D", "D", "D", "D", "D", "D");
+    }
+
     @Test
     void a_second_ending_goes_on_from_the_passage_before_the_first() {
         Performance performance =

@@ -21,7 +21,8 @@ class SettingsBuilderTest {
     void what_is_not_written_is_assumed_and_said_to_be() {
         Settings settings = SettingsBuilder.assumed(Tunes.melody("3/4", "C4 h."));
 
-        assertThat(settings).isEqualTo(new Settings(Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0));
+        assertThat(settings)
+                .isEqualTo(new Settings(Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0, ChordsPlayed.USUAL));
     }
 
     @Test
@@ -54,7 +55,8 @@ class SettingsBuilderTest {
                 .build();
 
         assertThat(settings.tempo()).hasToString("3/8=100");
-        assertThat(settings).isEqualTo(new Settings(settings.tempo(), false, 3, false, Loudness.P, false, -2));
+        assertThat(settings)
+                .isEqualTo(new Settings(settings.tempo(), false, 3, false, Loudness.P, false, -2, ChordsPlayed.USUAL));
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.mantice.tune.Measure;
 import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.MelodyNote;
+import org.mantice.tune.PlacedChord;
 
 /** Reads small invented tunes in ABC for the tests and says what was read in few signs. */
 final class Abc {
@@ -59,12 +60,17 @@ final class Abc {
         return PlayedPitches.text(PlayedPitches.of(read.tune()));
     }
 
+    /** As {@code "G(Em)@0 (A7)@1/2"}. */
     static String chords(ReadTune read) {
         return read.tune().measures().stream()
-                .map(measure -> measure.chords().stream()
-                        .map(chord -> chord.symbol() + "@" + chord.offset())
-                        .collect(Collectors.joining(" ")))
+                .map(measure -> measure.chords().stream().map(Abc::chord).collect(Collectors.joining(" ")))
                 .collect(Collectors.joining(" | "));
+    }
+
+    private static String chord(PlacedChord chord) {
+        String symbol =
+                chord.optional() ? "(" + chord.symbol() + ")" : chord.symbol().toString();
+        return symbol + chord.alternate().map(other -> "(" + other + ")").orElse("") + "@" + chord.offset();
     }
 
     static List<MelodyEvent> melody(ReadTune read) {

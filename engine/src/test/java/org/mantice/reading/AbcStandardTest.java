@@ -363,12 +363,19 @@ class AbcStandardTest {
     void section418_chordSymbols() {
         ReadTune read = Abc.plain("\"Am7\"A2\"D/F#\"B2\"G(Em)\"c2\"(A7)\"d2|\"1\"A2\"D.C. \"B2\"tr\"c4|\"C\"\"F\"C8|");
 
-        assertThat(Abc.chords(read)).isEqualTo("Am7@0 D/F#@1/4 G@1/2 A7@3/4 |  | C@0");
+        assertThat(Abc.chords(read)).isEqualTo("Am7@0 D/F#@1/4 G(Em)@1/2 (A7)@3/4 |  | C(F)@0");
+        assertThat(Abc.listed(read)).noneMatch(line -> line.contains("chord symbol"));
+    }
+
+    @Test
+    void section418_ofThreeChordSymbolsAtOneNoteTheThirdIsLeftOut() {
+        ReadTune read = Abc.plain("\"C\"\"Am\"\"F\"C4\"G(Em)\"\"D\"G4|\"(D7)\"\"(F)\"\"F\"A8|");
+
+        assertThat(Abc.chords(read)).isEqualTo("C(Am)@0 G(Em)@1/2 | (D7)(F)@0");
         assertThat(Abc.listed(read))
                 .contains(
-                        "left out: chord symbol Em for a later time through (measure 1)",
-                        "left out: chord symbol F for a later time through (measure 3)",
-                        "changed: chord symbol (A7) in brackets counts as written (measure 1)");
+                        "left out: chord symbol F beside another at its place (measure 1)",
+                        "left out: chord symbol D beside another at its place (measure 1)");
     }
 
     @Test

@@ -132,6 +132,35 @@ class HarmonyReadingTest {
         assertThat(skipped(read)).containsExactly("left out: chord symbol Am beside another at its place (measure 1)");
     }
 
+    /** MusicXML 4.0, type harmony-type: "alternate represents alternate analyses". */
+    @Test
+    void anAlternateStandsBesideTheChordBeforeIt() {
+        String alternate = Xml.harmony("E", "minor").replace("<harmony>", "<harmony type=\"alternate\">");
+        String explicit = Xml.harmony("G", "major").replace("<harmony>", "<harmony type=\"explicit\">");
+        ReadTune read = Xml.read(Xml.score(explicit
+                + alternate
+                + Xml.note("C4", 8)
+                + Xml.harmony("C", "major")
+                + Xml.harmony("D", "major")
+                + alternate
+                + Xml.note("C4", 8)));
+
+        assertThat(Abc.chords(read)).isEqualTo("G(Em)@0 C@1/2 D(Em)@3/4");
+        assertThat(skipped(read))
+                .containsExactly("changed: chord symbols at one place spread over the note (measure 1)");
+    }
+
+    @Test
+    void anAlternateToNothingIsAChordAndTheSecondAlternateIsLeftOut() {
+        String alternate = Xml.harmony("E", "minor").replace("<harmony>", "<harmony type=\"alternate\">");
+        String another = Xml.harmony("A", "minor").replace("<harmony>", "<harmony type=\"alternate\">");
+        ReadTune read = Xml.read(Xml.score(
+                alternate + Xml.note("C4", 8) + Xml.harmony("G", "major") + alternate + another + Xml.note("C4", 8)));
+
+        assertThat(Abc.chords(read)).isEqualTo("Em@0 G(Em)@1/2");
+        assertThat(skipped(read)).containsExactly("left out: chord symbol Am beside another at its place (measure 1)");
+    }
+
     @Test
     void noChordByKindAndByWords() {
         ReadTune read = Xml.read(Xml.score(

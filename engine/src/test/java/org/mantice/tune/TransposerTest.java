@@ -111,6 +111,14 @@ class TransposerTest {
     }
 
     @Test
+    void alternates_and_chords_in_brackets_move_along() {
+        Tune tune = Tunes.melody("4/4", "\"(G)(Em)\" C4 w");
+
+        assertThat(Transposer.transpose(tune, 2).measure(0).chords())
+                .isEqualTo(Tunes.melody("4/4", "\"(A)(F#m)\" C4 w").measure(0).chords());
+    }
+
+    @Test
     void a_proposed_chord_stays_proposed() {
         Tune tune = Tunes.melody("4/4", "\"C\" C4 w");
         Measure first = tune.measure(0);

@@ -27,7 +27,8 @@ import java.util.regex.Pattern;
  *   <li>grace notes {@code {D4;E4+G4}} before, {@code after{D4}} after
  *   <li>{@code (} and {@code )} a slur's start and end, {@code stacc}, {@code staccatissimo}, {@code ten}, {@code
  *       acc}, {@code marc}, {@code breath}, {@code fermata}, {@code shake}, {@code 'syl-} a syllable
- *   <li>at the event's place: a chord symbol {@code "Am7/G"} or {@code "N.C."}; {@code !mf}, {@code !<}, {@code !>},
+ *   <li>at the event's place: a chord symbol {@code "Am7/G"} or {@code "N.C."}, one in brackets {@code "(A7)"}, with an
+ *       alternate {@code "G(Em)"} or {@code "(G)(Em)"}; {@code !mf}, {@code !<}, {@code !>},
  *       {@code !end} (of a hairpin), {@code !phrase}, {@code !tempo=90} (quarters)
  *   <li>of the measure: {@code @start @end @end3} (repeats), {@code @nojump} (its repeat is not taken after a jump),
  *       {@code @ending1 @ending2+3 @stop}, {@code @segno @coda @tocoda @fine @dc @ds @double}, {@code @pickup}, {@code
@@ -40,6 +41,7 @@ public final class Tunes {
     private static final Pattern PITCH = Pattern.compile("(~?)([A-G])(#{0,2}|b{0,2})(-?\\d)(~?)((?:=[1-5])*)");
     private static final Pattern LENGTH = Pattern.compile("([whqesx])(\\.{0,2})(t?)");
     private static final Pattern FRACTION = Pattern.compile("(\\d+)/(\\d+)");
+    private static final Pattern CHOICE = Pattern.compile("(?:\\((.+?)\\)|([^()]+))(?:\\((.+)\\))?");
     private static final Pattern CHORD = Pattern.compile("([A-G])(#|b)?([^/]*)(?:/([A-G])(#|b)?)?");
 
     private String title = "";
@@ -122,7 +124,7 @@ public final class Tunes {
             if (word.startsWith("@")) sign(word.substring(1), draft);
             else if (word.startsWith("!")) draft.marks.add(mark(word.substring(1), draft.offset));
             else if (word.startsWith("\""))
-                draft.chords.add(new PlacedChord(draft.offset, chord(word.substring(1, word.length() - 1))));
+                draft.chords.add(placed(draft.offset, word.substring(1, word.length() - 1)));
             else if (word.startsWith("{")) event.graces = graces(word.substring(1, word.length() - 1));
             else if (word.startsWith("after{")) event.after = graces(word.substring(6, word.length() - 1));
             else if (!event.marked(word) && !event.timed(word)) event.notes = notes(word);
@@ -158,6 +160,15 @@ public final class Tunes {
                         ? new Mark.TempoChange(offset, Tempo.quarters(Integer.parseInt(word.substring(6))))
                         : new Mark.Dynamic(offset, Loudness.ofMark(word).orElseThrow());
         };
+    }
+
+    private static PlacedChord placed(MusicalTime offset, String text) {
+        Matcher matcher = CHOICE.matcher(text);
+        if (!matcher.matches()) throw new IllegalArgumentException("no chord: " + text);
+        boolean optional = matcher.group(1) != null;
+        ChordSymbol symbol = chord(optional ? matcher.group(1) : matcher.group(2));
+        Optional<ChordSymbol> alternate = Optional.ofNullable(matcher.group(3)).map(Tunes::chord);
+        return new PlacedChord(offset, symbol, alternate, optional, false);
     }
 
     /** A chord symbol as in {@code "F#m7/C#"}, with the suffixes of {@link ChordKind}. */

@@ -197,6 +197,22 @@ class MusicXmlWriterTest {
         assertThat(read.pitchClasses()).containsExactly(2, 5, 9, 11);
     }
 
+    /** MusicXML 4.0, type harmony-type: "alternate represents alternate analyses". */
+    @Test
+    void anAlternateIsAHarmonyOfItsOwnAndBracketsAreALevel() throws Exception {
+        Tune tune = Tunes.melody("4/4", "\"G(Em)\" C4 h, \"(A7)\" D4 q, \"(D)(Bm)\" E4 q");
+
+        byte[] written = MusicXmlWriter.write(tune);
+
+        assertThat(xml(tune))
+                .contains("<harmony type=\"alternate\"><root><root-step>E</root-step></root>"
+                        + "<kind text=\"m\">minor</kind></harmony>")
+                .contains("<level parentheses=\"yes\">optional</level>");
+        assertThat(Written.problems(Written.schema(), written)).isEmpty();
+        assertThat(Written.read(written).tune()).isEqualTo(tune);
+        assertThat(Written.readWithoutOurName(written).tune()).isEqualTo(tune);
+    }
+
     /** MusicXML 4.0, element kind: the root of "none" has no meaning and is kept from being shown. */
     @Test
     void noChordHidesItsRoot() {

@@ -151,7 +151,11 @@ final class RandomTunes {
 
     private List<PlacedChord> chords(MusicalTime length) {
         List<PlacedChord> chords = new ArrayList<>();
-        while (!one(3)) chords.add(new PlacedChord(one(3) ? MusicalTime.ZERO : part(length), chord(), one(4)));
+        while (!one(3)) {
+            MusicalTime offset = one(3) ? MusicalTime.ZERO : part(length);
+            Optional<ChordSymbol> alternate = one(3) ? Optional.of(chord()) : Optional.empty();
+            chords.add(new PlacedChord(offset, chord(), alternate, one(4), one(4)));
+        }
         return chords;
     }
 

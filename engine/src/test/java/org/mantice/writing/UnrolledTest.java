@@ -9,8 +9,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Performance;
 import org.mantice.performance.Performer;
+import org.mantice.performance.Settings;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.VariationPlan;
 import org.mantice.plan.VariationPlan.PassDecision;
@@ -64,6 +66,37 @@ class UnrolledTest {
         assertThat(marks(unrolled, 1)).isEmpty();
         assertThat(Written.text(MusicXmlWriter.write(unrolled))).doesNotContain("<repeat", "<ending", "time-only");
         assertThat(Written.read(MusicXmlWriter.write(unrolled)).tune()).isEqualTo(unrolled);
+    }
+
+    @Test
+    void eachPassCarriesTheChordThatItPlays() {
+        Tune tune = Tunes.melody("2/4", "\"C\" C4 h | \"G(Em)\" D4 h | E4 q, \"(A7)\" F4 q");
+        Settings twice = SettingsBuilder.of(tune).timesThrough(2).build();
+
+        Tune unrolled = MusicXmlWriter.unrolled(Performer.perform(tune, twice), Marking.NONE);
+
+        assertThat(unrolled.measures().stream().map(Measure::chords).toList())
+                .isEqualTo(Tunes.melody(
+                                "2/4",
+                                "\"C\" C4 h | \"G\" D4 h | E4 q, \"(A7)\" F4 q"
+                                        + " | \"C\" C4 h | \"Em\" D4 h | E4 q, \"(A7)\" F4 q")
+                        .measures()
+                        .stream()
+                        .map(Measure::chords)
+                        .toList());
+    }
+
+    @Test
+    void whereChordsInBracketsAreLeftOutNoneIsWritten() {
+        Tune tune = Tunes.melody("2/4", "\"C\" C4 h | \"(G)(Em)\" D4 h | \"F\" E4 h");
+        Settings without = SettingsBuilder.of(tune)
+                .timesThrough(1)
+                .chords(new ChordsPlayed(ChordsPlayed.Alternates.ALWAYS, false))
+                .build();
+
+        Tune unrolled = MusicXmlWriter.unrolled(Performer.perform(tune, without), Marking.NONE);
+
+        assertThat(unrolled.measure(1).chords()).isEmpty();
     }
 
     @Test

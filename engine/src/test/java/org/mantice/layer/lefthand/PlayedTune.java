@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.mantice.performance.BassMoment;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.HarmonySpan;
 import org.mantice.performance.Pass;
 import org.mantice.performance.Performance;
@@ -157,7 +158,7 @@ final class PlayedTune {
                 now = now.plus(measure.length());
             }
         }
-        Settings settings = new Settings(tempo, false, passes, false, Loudness.MF, true, 0);
+        Settings settings = new Settings(tempo, false, passes, false, Loudness.MF, true, 0, ChordsPlayed.USUAL);
         return new Performance(tune, settings, played, measures, treble, harmony, bass, micros(now));
     }
 

@@ -69,8 +69,7 @@ class SavedPlanTest {
     @Test
     void aTempoThatNobodyCanWishIsRefused() {
         Settings usual = Wishes.NONE.settings(PLAIN);
-        Settings odd = new Settings(
-                new Tempo(MusicalTime.QUARTER, 90_500), false, usual.timesThrough(), true, usual.loudness(), true, 0);
+        Settings odd = usual.withTempo(new Tempo(MusicalTime.QUARTER, 90_500));
 
         assertThatThrownBy(() -> SavedPlan.wishes(PLAIN, odd, Wishes.USUAL_PLANS))
                 .isInstanceOf(IllegalArgumentException.class)
