@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.fault.FilePlace;
@@ -20,11 +21,12 @@ final class AbcText {
     private static final int BEGINNING = 65_536;
 
     private final FilePlace place;
-    private final ReadReport report;
+    private final List<Finding> findings;
 
-    AbcText(FilePlace place, ReadReport report) {
+    /** @param findings takes what is worth listing about the encoding */
+    AbcText(FilePlace place, List<Finding> findings) {
         this.place = place;
-        this.report = report;
+        this.findings = findings;
     }
 
     static String beginning(byte[] bytes) {
@@ -41,13 +43,13 @@ final class AbcText {
             try {
                 charset = Charset.forName(named.group(1));
             } catch (IllegalArgumentException e) {
-                report.add(SkippedWhat.ENCODING, named.group(1), "UTF-8");
+                findings.add(Finding.of(SkippedWhat.ENCODING, named.group(1), "UTF-8"));
             }
         }
         try {
             return decode(bytes, 0, charset);
         } catch (CharacterCodingException e) {
-            report.add(SkippedWhat.ENCODING, charset.name(), "ISO-8859-1");
+            findings.add(Finding.of(SkippedWhat.ENCODING, charset.name(), "ISO-8859-1"));
             return new String(bytes, StandardCharsets.ISO_8859_1);
         }
     }
@@ -63,7 +65,7 @@ final class AbcText {
             return decode(bytes, from, charset);
         } catch (CharacterCodingException e) {
             if (charset.equals(StandardCharsets.UTF_8)) {
-                report.add(SkippedWhat.ENCODING, charset.name(), "ISO-8859-1");
+                findings.add(Finding.of(SkippedWhat.ENCODING, charset.name(), "ISO-8859-1"));
                 return new String(bytes, from, bytes.length - from, StandardCharsets.ISO_8859_1);
             }
             throw TuneReadException.causedBy(e, Reason.BAD_ENCODING, place, charset.name());

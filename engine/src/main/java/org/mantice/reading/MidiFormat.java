@@ -12,7 +12,11 @@ final class MidiFormat implements TuneFormat {
     }
 
     @Override
-    public ReadTune read(TuneSource source, ReadOptions options) {
+    public TuneBook open(TuneSource source) {
+        return TuneFormat.single(options -> read(source, options));
+    }
+
+    private static ReadTune read(TuneSource source, ReadOptions options) {
         try {
             MidiFile file = MidiFile.parse(source.bytes(), ReadLimits.PARTS, ReadLimits.NOTES);
             return new MidiTune(source, file).build(options);

@@ -1,6 +1,8 @@
 package org.mantice.reading;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 
 /** MusicXML 2.0 to 4.0, plain or in an archive. */
 final class MusicXmlFormat implements TuneFormat {
@@ -9,14 +11,29 @@ final class MusicXmlFormat implements TuneFormat {
         return MxlArchive.isArchive(bytes) || looksLikeXml(bytes);
     }
 
+    /** Unpacks an archive at once, so that one without a score is refused here. */
     @Override
-    public ReadTune read(TuneSource source, ReadOptions options) {
-        ReadReport report = new ReadReport();
-        byte[] bytes = source.bytes();
-        if (MxlArchive.isArchive(bytes)) bytes = new MxlArchive(source.place(), report).music(bytes);
-        String text = new XmlText(source.place(), report).decode(bytes);
+    public TuneBook open(TuneSource source) {
+        List<Finding> aboutArchive = new ArrayList<>();
+        byte[] given = source.bytes();
+        byte[] music = MxlArchive.isArchive(given) ? new MxlArchive(source.place(), aboutArchive).music(given) : given;
+        return TuneFormat.single(options -> {
+            ReadReport report = new ReadReport();
+            aboutArchive.forEach(report::add);
+            return read(source, music, report, options);
+        });
+    }
+
+    private static ReadTune read(TuneSource source, byte[] music, ReadReport report, ReadOptions options) {
+        String text = new XmlText(source.place(), report).decode(music);
         Score score = new ScoreParser(source.place()).parse(text);
         return new TuneBuilder(source, score, report).build(options);
+    }
+
+    /** Whether XML that begins so, in any encoding, names a score's outermost element. */
+    static boolean namesAScore(byte[] beginning) {
+        String shown = new String(beginning, StandardCharsets.ISO_8859_1).replace("\0", "");
+        return shown.contains("<score-partwise") || shown.contains("<score-timewise");
     }
 
     /** A first angle bracket after at most a byte order mark, zero bytes of UTF-16 and white space. */

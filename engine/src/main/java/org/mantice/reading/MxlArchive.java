@@ -2,8 +2,9 @@ package org.mantice.reading;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -25,11 +26,12 @@ final class MxlArchive {
             Pattern.compile("<rootfile\\s[^>]*?full-path\\s*=\\s*(\"[^\"]*\"|'[^']*')");
 
     private final FilePlace place;
-    private final ReadReport report;
+    private final List<Finding> findings;
 
-    MxlArchive(FilePlace place, ReadReport report) {
+    /** @param findings takes what is worth listing about the archive */
+    MxlArchive(FilePlace place, List<Finding> findings) {
         this.place = place;
-        this.report = report;
+        this.findings = findings;
     }
 
     static boolean isArchive(byte[] bytes) {
@@ -49,7 +51,7 @@ final class MxlArchive {
                         Reason.ARCHIVE_WITHOUT_MUSIC,
                         place,
                         entries.isEmpty() ? "nothing" : String.join(", ", entries.keySet())));
-        report.add(SkippedWhat.ARCHIVE, complaint(entries, named) + ", \"" + found.getKey() + "\" taken");
+        findings.add(Finding.of(SkippedWhat.ARCHIVE, complaint(entries, named) + ", \"" + found.getKey() + "\" taken"));
         return found.getValue();
     }
 
@@ -78,9 +80,7 @@ final class MxlArchive {
     private static boolean isScore(String name, byte[] bytes) {
         if (name.startsWith("META-INF/") || name.startsWith("__MACOSX/")) return false;
         if (!MusicXmlFormat.looksLikeXml(bytes)) return false;
-        String start = new String(bytes, 0, Math.min(bytes.length, 8192), StandardCharsets.ISO_8859_1);
-        String shown = start.replace("\0", "");
-        return shown.contains("<score-partwise") || shown.contains("<score-timewise");
+        return MusicXmlFormat.namesAScore(Arrays.copyOf(bytes, Math.min(bytes.length, 8192)));
     }
 
     private Map<String, byte[]> unpack(byte[] archive) {

@@ -20,7 +20,11 @@ final class ReadReport {
     private final Map<Finding, Tally> tallies = new LinkedHashMap<>();
 
     void add(SkippedWhat what, String... args) {
-        tally(Finding.of(what, args)).count++;
+        add(Finding.of(what, args));
+    }
+
+    void add(Finding finding) {
+        tally(finding).count++;
     }
 
     void addAt(String measure, SkippedWhat what, String... args) {

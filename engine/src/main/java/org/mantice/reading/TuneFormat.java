@@ -1,18 +1,21 @@
 package org.mantice.reading;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /** One kind of file. */
 interface TuneFormat {
     /** Whether the bytes look like this format; reads only their beginning. */
     boolean claims(byte[] bytes);
 
-    /** Reads them. @throws TuneReadException if that is not possible */
-    ReadTune read(TuneSource source, ReadOptions options);
+    /** Divides them into tunes. @throws TuneReadException if that is not possible */
+    TuneBook open(TuneSource source);
 
-    /** The tunes in them, none of them read; one without a title where the format holds no more. */
-    default List<TuneEntry> list(TuneSource source) {
-        return List.of(new TuneEntry(1, "", "", OptionalInt.empty()));
+    /** A file of one tune, of which nothing is known before it is read. */
+    static TuneBook single(Function<ReadOptions, ReadTune> reading) {
+        TuneEntry only = new TuneEntry(1, "", "", Optional.empty(), Optional.empty(), OptionalInt.empty());
+        return new TuneBook(List.of(only), reading);
     }
 }

@@ -20,6 +20,9 @@ import org.mantice.reading.TuneReadException.Reason;
  * Nothing is ever fetched from elsewhere. Stateless.
  */
 public final class TuneReader {
+    /** How much of a file shows what it is. */
+    public static final int BEGINNING_BYTES = 65_536;
+
     private final List<TuneFormat> formats = List.of(new MidiFormat(), new MusicXmlFormat(), new AbcFormat());
 
     public ReadTune read(Path file) {
@@ -27,9 +30,13 @@ public final class TuneReader {
     }
 
     public ReadTune read(Path file, ReadOptions options) {
-        String name = String.valueOf(file.getFileName());
+        return open(file).read(options);
+    }
+
+    /** Divides a file into its tunes, to list them and to read any number of them. */
+    public TuneBook open(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
-            return read(name, in, options);
+            return open(file.toString(), bytes(in));
         } catch (NoSuchFileException e) {
             throw TuneReadException.causedBy(e, Reason.NOT_FOUND, FilePlace.of(file.toString()));
         } catch (IOException e) {
@@ -40,7 +47,7 @@ public final class TuneReader {
     /** Reads to the end of the stream without closing it. */
     public ReadTune read(String name, InputStream in, ReadOptions options) {
         try {
-            return read(name, in.readNBytes(ReadLimits.FILE_BYTES + 1), options);
+            return read(name, bytes(in), options);
         } catch (IOException e) {
             throw unreadable(name, e);
         }
@@ -48,17 +55,27 @@ public final class TuneReader {
 
     /** @param name how messages call the file */
     public ReadTune read(String name, byte[] bytes, ReadOptions options) {
+        return open(name, bytes).read(options);
+    }
+
+    private static byte[] bytes(InputStream in) throws IOException {
+        return in.readNBytes(ReadLimits.FILE_BYTES + 1);
+    }
+
+    /** The same from the bytes of a file. @param name how messages call it */
+    public TuneBook open(String name, byte[] bytes) {
         TuneSource source = source(name, bytes);
-        return format(source).read(source, options);
+        return format(source).open(source);
     }
 
     /**
-     * The tunes of a file, in its order; one or more. They are not read, so each may yet be refused; the title of a file
-     * that holds but one may be missing.
+     * Whether a file that begins so may hold tunes: only reading it shows whether it does.
+     *
+     * @param beginning {@link #BEGINNING_BYTES} of it, or all if it is shorter
      */
-    public List<TuneEntry> list(String name, byte[] bytes) {
-        TuneSource source = source(name, bytes);
-        return format(source).list(source);
+    public boolean mayHoldTunes(byte[] beginning) {
+        if (MusicXmlFormat.looksLikeXml(beginning)) return MusicXmlFormat.namesAScore(beginning);
+        return formats.stream().anyMatch(format -> format.claims(beginning));
     }
 
     private static TuneSource source(String name, byte[] bytes) {

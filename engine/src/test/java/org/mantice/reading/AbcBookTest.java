@@ -2,9 +2,11 @@ package org.mantice.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,17 +26,43 @@ class AbcBookTest {
 
     @Test
     void theTunesOfABookAreListed() {
-        List<TuneEntry> entries = new TuneReader().list("book.abc", BOOK.getBytes(StandardCharsets.UTF_8));
+        List<TuneEntry> entries = new TuneReader()
+                .open("book.abc", BOOK.getBytes(StandardCharsets.UTF_8))
+                .entries();
 
         assertThat(entries).extracting(TuneEntry::label).containsExactly("7 The First", "3 The Second", "7 The Third");
         assertThat(entries).extracting(TuneEntry::place).containsExactly(1, 2, 3);
+        assertThat(entries)
+                .extracting(entry ->
+                        entry.key().orElseThrow().tonic() + " " + entry.meter().orElseThrow())
+                .containsExactly("C 4/4", "G 3/4", "D 4/4");
         assertThat(entries).extracting(entry -> entry.line().getAsInt()).containsExactly(8, 13, 20);
+    }
+
+    /** Dividing the text anew for each tune would take minutes. */
+    @Test
+    void allTunesOfAThickBookAreReadInTimeLinearInItsSize() {
+        int tunes = 20_000;
+        StringBuilder text = new StringBuilder("M:4/4\nL:1/4\n\n");
+        for (int i = 1; i <= tunes; i++) text.append("X:").append(i).append("\nT:Invented\nK:C\nCDEF|GABc|\n\n");
+
+        Duration guard = Duration.ofSeconds(20);
+        int notes = assertTimeoutPreemptively(guard, () -> {
+            TuneBook book = new TuneReader().open("thick.abc", text.toString().getBytes(StandardCharsets.UTF_8));
+            int sum = 0;
+            for (TuneEntry entry : book.entries())
+                sum += (int) Abc.notes(book.read(ReadOptions.DEFAULT.withTune(entry.handle())));
+            return sum;
+        });
+
+        assertThat(notes).isEqualTo(8 * tunes);
     }
 
     @Test
     void musicXmlIsABookOfOneTune() {
-        List<TuneEntry> entries =
-                new TuneReader().list("a.xml", Xml.score(Xml.note("C4", 16)).getBytes(StandardCharsets.UTF_8));
+        List<TuneEntry> entries = new TuneReader()
+                .open("a.xml", Xml.score(Xml.note("C4", 16)).getBytes(StandardCharsets.UTF_8))
+                .entries();
 
         assertThat(entries).extracting(TuneEntry::place).containsExactly(1);
     }

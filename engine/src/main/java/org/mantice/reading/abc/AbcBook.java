@@ -2,8 +2,11 @@ package org.mantice.reading.abc;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.mantice.fault.TextPlace;
+import org.mantice.tune.Key;
+import org.mantice.tune.Meter;
 
 /**
  * The text of a file divided into its head and its tunes. A tune begins at X: and ends at an empty line; where lines of
@@ -15,9 +18,11 @@ public final class AbcBook {
      *
      * @param number as after X:; empty if there is none
      * @param titles in their order; may be empty
+     * @param key at its beginning, where its head names one that can be read
+     * @param meter the same; that of the file's head where its own names none
      * @param place where it begins
      */
-    public record Entry(String number, List<String> titles, TextPlace place) {
+    public record Entry(String number, List<String> titles, Optional<Key> key, Optional<Meter> meter, TextPlace place) {
         public Entry {
             titles = List.copyOf(titles);
         }
@@ -82,20 +87,34 @@ public final class AbcBook {
 
     /** The tunes in the order of the file. */
     public List<Entry> entries() {
-        return tunes.stream().map(AbcBook::entry).toList();
+        Optional<Meter> usual = Optional.empty();
+        for (AbcLine line : head)
+            if (line.text().startsWith("M:"))
+                usual = AbcMeter.meter(field(line.withoutComment().text()));
+        List<Entry> entries = new ArrayList<>();
+        for (List<AbcLine> tune : tunes) entries.add(entry(tune, usual));
+        return entries;
     }
 
-    private static Entry entry(List<AbcLine> lines) {
+    private static Entry entry(List<AbcLine> lines, Optional<Meter> usual) {
         String number = "";
         List<String> titles = new ArrayList<>();
+        Optional<Meter> meter = usual;
+        Optional<Key> key = Optional.empty();
         for (AbcLine line : lines) {
             String text = line.withoutComment().text();
-            if (text.startsWith("X:")) number = text.substring(2).strip();
-            if (text.startsWith("T:"))
-                titles.add(AbcEscapes.read(text.substring(2).strip()));
-            if (text.startsWith("K:")) break;
+            if (text.startsWith("X:")) number = field(text);
+            if (text.startsWith("T:")) titles.add(AbcEscapes.read(field(text)));
+            if (text.startsWith("M:")) meter = AbcMeter.meter(field(text));
+            if (!text.startsWith("K:")) continue;
+            key = AbcKey.read(field(text)).flatMap(AbcKey::signature);
+            break;
         }
-        return new Entry(number, titles, lines.get(0).place());
+        return new Entry(number, titles, key, meter, lines.get(0).place());
+    }
+
+    private static String field(String text) {
+        return text.substring(2).strip();
     }
 
     /** @param index in {@link #entries()} */
