@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** Runs the launcher inside the test's JVM and keeps what it printed. */
-final class Calls {
+public final class Calls {
     /** What one call gave. */
     record Answer(int code, String out, String err) {}
 
@@ -29,7 +29,7 @@ final class Calls {
         return Path.of(System.getProperty("mantice.root", "..")).resolve("examples");
     }
 
-    static Path tune(String name) {
+    public static Path tune(String name) {
         return examples().resolve("tunes").resolve(name + ".musicxml");
     }
 }

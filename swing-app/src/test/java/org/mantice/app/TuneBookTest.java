@@ -90,7 +90,7 @@ class TuneBookTest {
         assertThat(Calls.call("check", tune).out()).contains("  forgiven: k means nothing here (line 5, column 3)");
         Calls.Answer strict = Calls.call("check", tune, "--strict");
         assertThat(strict.code()).isNotZero();
-        assertThat(strict.err()).startsWith("tune.abc, line 5, column 3: k means nothing here; allowed in strict");
+        assertThat(strict.err()).startsWith(tune + ", line 5, column 3: k means nothing here; allowed in strict");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.mantice.Planning;
+import org.mantice.app.files.FileKind;
 import org.mantice.app.files.PlannedTune;
 import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
@@ -19,7 +20,6 @@ import org.mantice.plugin.Packs;
 import org.mantice.reading.ReadOptions;
 import org.mantice.reading.ReadTune;
 import org.mantice.reading.Skipped;
-import org.mantice.reading.TuneReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,7 +59,9 @@ final class CheckCommand implements Callable<Integer> {
         for (Packs.Problem problem : packs.problems())
             spec.commandLine().getErr().println(problem.origin() + ": " + problem.message());
         int failed = 0;
-        for (Path file : TuneFiles.withOurs(given)) {
+        TuneFiles files = TuneFiles.withOurs(given);
+        files.tellOthers(spec.commandLine().getErr());
+        for (Path file : files.files()) {
             try {
                 out.println(check(file));
             } catch (CheckFailedException e) {
@@ -78,13 +80,13 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private String check(Path file) {
-        String name = file.getFileName().toString();
-        if (name.endsWith(PlanFile.SUFFIX)) return checkPlan(file);
-        if (name.endsWith(".accordion.json"))
-            return file + ": accordion " + Profiles.accordion(file.toString()).name();
-        if (name.endsWith(".player.json"))
-            return file + ": player " + Profiles.player(file.toString()).name();
-        return checkTune(file);
+        return switch (FileKind.of(file)) {
+            case PLAN -> checkPlan(file);
+            case ACCORDION ->
+                file + ": accordion " + Profiles.accordion(file.toString()).name();
+            case PLAYER -> file + ": player " + Profiles.player(file.toString()).name();
+            default -> checkTune(file);
+        };
     }
 
     /** Of a book, every tune on a line of its own; one that cannot be read makes the book fail once all are listed. */
@@ -104,8 +106,8 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private String checkTune(TuneJob job) {
-        ReadOptions options = job.reading(Optional.ofNullable(part));
-        ReadTune read = new TuneReader().read(job.file(), strict ? options.strictly() : options);
+        ReadOptions options = part == null ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
+        ReadTune read = job.read(strict ? options.strictly() : options);
         StringBuilder text = new StringBuilder(
                 job.name() + ": " + read.tune().measures().size() + " measures, melody " + read.melody());
         for (Skipped skipped : read.skipped())

@@ -16,8 +16,12 @@ final class ExampleRun {
     int run() {
         PlanOptions options = new PlanOptions();
         new CommandLine(options).parseArgs();
-        OnePlanning job =
-                OnePlanning.of(TuneContent.EXAMPLE, TuneContent.example().bytes(), options, Packs.ofClassPath(), 3);
+        OnePlanning job = OnePlanning.of(
+                TuneContent.EXAMPLE,
+                TuneContent.example().open(options.part()).read(),
+                options,
+                Packs.ofClassPath(),
+                3);
         out.print(new PlanText(job).text(true));
         out.println();
         out.println(

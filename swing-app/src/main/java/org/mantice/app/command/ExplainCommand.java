@@ -1,6 +1,7 @@
 package org.mantice.app.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +13,11 @@ import org.mantice.app.files.PlannedTune;
 import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ExplanationText;
+import org.mantice.fault.ManticeException;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.layer.Choice;
+import org.mantice.layer.RuleFailureException;
 import org.mantice.plan.Explanation;
 import org.mantice.plugin.Packs;
 import org.mantice.rule.RuleSet;
@@ -29,10 +32,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
-        description = "Explains a plan, or a place of it and what else was possible there.")
+        description = "Explains plans, or a place of them and what else was possible there.")
 final class ExplainCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "PLAN", description = "a *.plan.json")
-    private Path file;
+    @Parameters(
+            index = "0",
+            paramLabel = "PLAN|FOLDER",
+            description = "a *.plan.json, or a folder with plans in it or below")
+    private Path given;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "MEASURE[:BEAT]", description = "a place, as in 9 or 9:2+1/8")
     private String place;
@@ -55,26 +61,54 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        PlanDocument document = PlanFile.read(file).document();
         Packs packs = Profiles.packs(Optional.ofNullable(packFolder));
+        if (!Files.isDirectory(given)) {
+            explain(given, packs);
+            return ManticeCommand.DONE;
+        }
+        if (tune != null)
+            throw new IllegalArgumentException(
+                    "tune is " + tune + " and " + given + " is a folder; allowed: a tune with one plan");
+        return explainAll(TuneFiles.plansIn(List.of(given)).files(), packs);
+    }
+
+    /** A plan that cannot be explained never stops the rest. */
+    private int explainAll(List<Path> plans, Packs packs) throws Exception {
+        int failed = 0;
+        for (Path plan : plans) {
+            try {
+                spec.commandLine().getOut().println(plan);
+                explain(plan, packs);
+            } catch (ManticeException e) {
+                spec.commandLine().getErr().println(ManticeCommand.oneLine(e));
+                failed++;
+            } catch (RuleFailureException | IllegalArgumentException e) {
+                spec.commandLine().getErr().println(plan + ": " + ManticeCommand.oneLine(e));
+                failed++;
+            }
+        }
+        return failed > 0 ? ManticeCommand.SOME_FAILED : ManticeCommand.DONE;
+    }
+
+    private void explain(Path file, Packs packs) throws Exception {
+        PlanDocument document = PlanFile.read(file).document();
         PrintWriter out = spec.commandLine().getOut();
         ExplanationText words = new ExplanationText(packs.providers());
         if (place == null) {
             out.print(words.of(document.explanation()));
-            return ManticeCommand.DONE;
+            return;
         }
         int passes = document.plan().variation().passes().size();
         if (pass < 1 || pass > passes)
             throw new IllegalArgumentException("pass is " + pass + "; allowed: 1 to " + passes);
         String number = place.contains(":") ? place.substring(0, place.indexOf(':')) : place;
         String beat = place.contains(":") ? place.substring(place.indexOf(':') + 1) : "";
-        String choices = choices(document, packs, number, beat);
+        String choices = choices(file, document, packs, number, beat);
         String prefix = "pass " + pass + ", measure " + number + ", beat " + beat;
         Explanation here = at(document.explanation(), prefix);
         out.println(prefix.replaceFirst(", beat $", "") + ": " + ComparisonText.cost(here.cost()));
         out.print(words.of(here));
         out.print(choices);
-        return ManticeCommand.DONE;
     }
 
     /** The part of the tree that speaks of places that begin with {@code prefix}. */
@@ -93,7 +127,7 @@ final class ExplainCommand implements Callable<Integer> {
         return Explanation.sumOf(node.key(), kept);
     }
 
-    private String choices(PlanDocument document, Packs packs, String number, String beat) {
+    private String choices(Path file, PlanDocument document, Packs packs, String number, String beat) {
         Optional<Path> source = tune != null ? Optional.of(tune) : PlannedTune.find(file, document);
         if (source.isEmpty())
             return "What else was possible needs the tune: give it with --tune." + System.lineSeparator();

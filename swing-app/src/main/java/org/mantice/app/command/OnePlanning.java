@@ -11,9 +11,7 @@ import org.mantice.file.PlanFile;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
 import org.mantice.plugin.Packs;
-import org.mantice.reading.ReadOptions;
 import org.mantice.reading.ReadTune;
-import org.mantice.reading.TuneReader;
 
 /** The main job for one file: read the tune, load accordion and player, collect the rules, plan. */
 final class OnePlanning {
@@ -46,20 +44,13 @@ final class OnePlanning {
                         .isInterrupted());
     }
 
-    /** @param bytes the file's content */
-    static OnePlanning of(TuneJob job, byte[] bytes, PlanOptions options, Packs packs, int count) {
-        return of(job.file().toString(), bytes, job.reading(options.part()), options, packs, count);
+    static OnePlanning of(TuneJob job, PlanOptions options, Packs packs, int count) {
+        return of(job.file().toString(), job.read(options.reading()), options, packs, count);
     }
 
-    /** @param bytes the file's content; its name is only for messages */
-    static OnePlanning of(String fileName, byte[] bytes, PlanOptions options, Packs packs, int count) {
-        ReadOptions reading = options.part().map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
-        return of(fileName, bytes, reading, options, packs, count);
-    }
-
-    private static OnePlanning of(
-            String fileName, byte[] bytes, ReadOptions reading, PlanOptions options, Packs packs, int count) {
-        return new OnePlanning(fileName, new TuneReader().read(fileName, bytes, reading), options, packs, count);
+    /** @param fileName of the tune, for messages and plan files */
+    static OnePlanning of(String fileName, ReadTune read, PlanOptions options, Packs packs, int count) {
+        return new OnePlanning(fileName, read, options, packs, count);
     }
 
     ReadTune read() {

@@ -21,7 +21,6 @@ import org.mantice.file.PlanFile;
 import org.mantice.layer.RuleFailureException;
 import org.mantice.plan.Plan;
 import org.mantice.plugin.Packs;
-import org.mantice.reading.ReadLimits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,7 +31,10 @@ import picocli.CommandLine.Spec;
 /** Plans tunes, several at once on all cores; one bad file never stops the rest. */
 @Command(name = "plan", mixinStandardHelpOptions = true, description = "Plans tunes and compares the best plans.")
 final class PlanCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "TUNE|FOLDER", arity = "1..*", description = "MusicXML or ABC files, or folders of them")
+    @Parameters(
+            paramLabel = "TUNE|FOLDER",
+            arity = "1..*",
+            description = "MusicXML, ABC or MIDI files, or folders of them")
     private List<Path> given = new ArrayList<>();
 
     @Mixin
@@ -78,8 +80,10 @@ final class PlanCommand implements Callable<Integer> {
             throw new IllegalArgumentException("patience is " + patience + "; allowed: 1 to 3600");
         Packs packs = options.foundPacks();
         options.check(packs);
-        List<TuneJob> jobs = TuneJob.of(TuneFiles.in(given), tune);
+        TuneFiles files = TuneFiles.in(given);
+        List<TuneJob> jobs = TuneJob.of(files.files(), tune);
         PrintWriter err = spec.commandLine().getErr();
+        files.tellOthers(err);
         for (Packs.Problem problem : packs.problems()) err.println(problem.origin() + ": " + problem.message());
         if (out != null) makeFolder(out);
         return report(planAll(jobs, packs));
@@ -144,7 +148,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private Result plan(TuneJob job, Packs packs) {
         try {
-            OnePlanning done = OnePlanning.of(job, bytes(job.file()), options, packs, alternatives);
+            OnePlanning done = OnePlanning.of(job, options, packs, alternatives);
             if (!(done.alternatives() instanceof Alternatives.Found found))
                 return new Result(new PlanText(done).text(details), "", false);
             if (out != null) write(done, job.output(), found.plans());
@@ -159,15 +163,8 @@ final class PlanCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             return new Result("", job.name() + ": " + ManticeCommand.oneLine(e), false);
         } catch (IOException e) {
-            return new Result("", job.name() + ": cannot be read: " + ManticeCommand.oneLine(String.valueOf(e)), false);
-        }
-    }
-
-    static byte[] bytes(Path file) throws IOException {
-        if (!Files.exists(file)) throw new IllegalArgumentException("there is no such file");
-        if (!Files.isRegularFile(file)) throw new IllegalArgumentException("is not a file");
-        try (var in = Files.newInputStream(file)) {
-            return in.readNBytes(ReadLimits.FILE_BYTES + 1);
+            return new Result(
+                    "", job.name() + ": cannot be written: " + ManticeCommand.oneLine(String.valueOf(e)), false);
         }
     }
 

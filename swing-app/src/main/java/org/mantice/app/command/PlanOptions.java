@@ -13,6 +13,7 @@ import org.mantice.performance.SettingsBuilder;
 import org.mantice.player.Player;
 import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
+import org.mantice.reading.ReadOptions;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.Tune;
 import picocli.CommandLine.Option;
@@ -79,6 +80,10 @@ final class PlanOptions {
             paramLabel = "PART",
             description = "the part with the melody: its id, name or number, instead of the one chosen by rule")
     private String part;
+
+    ReadOptions reading() {
+        return part().filter(name -> !name.isBlank()).map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
+    }
 
     Optional<String> part() {
         return Optional.ofNullable(part);

@@ -1,76 +1,108 @@
 package org.mantice.app.command;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import java.io.PrintWriter;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
-import org.mantice.file.PlanFile;
+import java.util.Set;
+import org.mantice.app.files.FileKind;
 
-/** Files as given; a folder stands for the tunes in it and below, by name. */
-final class TuneFiles {
-    private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl", ".abc", ".mid", ".midi", ".rmi");
+/**
+ * Files as given; a folder stands for the files in it and below that are of use, by name. Those of no use are no error,
+ * but are told. Hidden files, and the backups of our own, are passed over.
+ *
+ * @param files in order
+ * @param others found in folders: neither tunes nor ours
+ */
+record TuneFiles(List<Path> files, List<Path> others) {
+    private static final Set<FileKind> OURS = EnumSet.of(FileKind.PLAN, FileKind.ACCORDION, FileKind.PLAYER);
 
-    private static final List<String> OURS = List.of(PlanFile.SUFFIX, ".accordion.json", ".player.json");
+    TuneFiles {
+        files = List.copyOf(files);
+        others = List.copyOf(others);
+    }
 
-    private static final int LOOK_BYTES = 8_192;
-
-    private TuneFiles() {}
-
-    static List<Path> in(List<Path> given) throws IOException {
-        return in(
-                given,
-                TuneFiles::looksLikeATune,
-                "a folder with tunes in it or below (.musicxml, .xml, .mxl, .abc, .mid)");
+    /** Of a folder, the tunes. @throws IllegalArgumentException if a folder has none */
+    static TuneFiles in(List<Path> given) throws IOException {
+        return of(given, EnumSet.of(FileKind.TUNE), "a folder with tunes in it or below: MusicXML, ABC or MIDI");
     }
 
     /** The same, with the plans and profiles of a folder as well. */
-    static List<Path> withOurs(List<Path> given) throws IOException {
-        return in(given, file -> looksLikeATune(file) || isOurs(file), "a folder with tunes, plans or profiles");
+    static TuneFiles withOurs(List<Path> given) throws IOException {
+        Set<FileKind> all = EnumSet.of(FileKind.TUNE);
+        all.addAll(OURS);
+        return of(given, all, "a folder with tunes, plans or profiles");
     }
 
-    private static List<Path> in(List<Path> given, Predicate<Path> wanted, String allowed) throws IOException {
+    /** Of a folder, the plans. */
+    static TuneFiles plansIn(List<Path> given) throws IOException {
+        return of(given, EnumSet.of(FileKind.PLAN), "a folder with plans in it or below");
+    }
+
+    private static TuneFiles of(List<Path> given, Set<FileKind> wanted, String allowed) throws IOException {
         List<Path> files = new ArrayList<>();
+        List<Path> others = new ArrayList<>();
         for (Path path : given) {
             if (!Files.isDirectory(path)) {
                 files.add(path);
                 continue;
             }
-            try (Stream<Path> below = Files.walk(path)) {
-                List<Path> found = below.filter(Files::isRegularFile)
-                        .filter(wanted)
-                        .sorted()
-                        .toList();
-                if (found.isEmpty())
-                    throw new IllegalArgumentException("nothing to do in folder \"" + path + "\"; allowed: " + allowed);
-                files.addAll(found);
+            List<Path> before = List.copyOf(files);
+            for (Path file : below(path)) {
+                FileKind kind = FileKind.of(file);
+                if (wanted.contains(kind)) files.add(file);
+                else if (kind == FileKind.OTHER) others.add(file);
             }
+            if (files.size() == before.size())
+                throw new IllegalArgumentException("nothing to do in folder \"" + path + "\"; allowed: " + allowed);
         }
-        return files;
+        return new TuneFiles(files, others);
     }
 
-    private static boolean isOurs(Path file) {
-        String name = file.getFileName().toString();
-        return OURS.stream().anyMatch(name::endsWith);
+    private static List<Path> below(Path folder) throws IOException {
+        List<Path> found = new ArrayList<>();
+        Files.walkFileTree(
+                folder, EnumSet.of(FileVisitOption.FOLLOW_LINKS), Integer.MAX_VALUE, new SimpleFileVisitor<>() {
+                    @Override
+                    public FileVisitResult preVisitDirectory(Path below, BasicFileAttributes attributes) {
+                        boolean hidden = !below.equals(folder) && isHidden(below);
+                        return hidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+                    }
+
+                    @Override
+                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                        if (attributes.isRegularFile() && !isHidden(file) && !isBackup(file)) found.add(file);
+                        return FileVisitResult.CONTINUE;
+                    }
+
+                    /** Links that lead round in a circle, folders that may not be looked into. */
+                    @Override
+                    public FileVisitResult visitFileFailed(Path file, IOException cause) {
+                        return FileVisitResult.CONTINUE;
+                    }
+                });
+        Collections.sort(found);
+        return found;
     }
 
-    private static boolean looksLikeATune(Path file) {
-        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return ENDINGS.stream().anyMatch(name::endsWith) && (!name.endsWith(".xml") || holdsAScore(file));
+    private static boolean isHidden(Path file) {
+        return String.valueOf(file.getFileName()).startsWith(".");
     }
 
-    /** Many files end in .xml: a score names its outermost element early, in any encoding. */
-    private static boolean holdsAScore(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            String start = new String(in.readNBytes(LOOK_BYTES), StandardCharsets.ISO_8859_1).replace("\0", "");
-            return start.isBlank() || start.contains("score-partwise") || start.contains("score-timewise");
-        } catch (IOException e) {
-            return true;
-        }
+    private static boolean isBackup(Path file) {
+        return String.valueOf(file.getFileName()).endsWith(".json.bak");
+    }
+
+    /** Says which files were left out. */
+    void tellOthers(PrintWriter err) {
+        for (Path other : others) err.println(other + ": no tune, left out");
     }
 }

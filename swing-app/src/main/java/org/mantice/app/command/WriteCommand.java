@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.mantice.app.files.FileKind;
 import org.mantice.app.files.PlannedTune;
+import org.mantice.app.files.ScoreFormat;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AtomicFile;
 import org.mantice.file.PlanDocument;
@@ -17,7 +19,7 @@ import org.mantice.file.PlanFile;
 import org.mantice.performance.Performance;
 import org.mantice.performance.Performer;
 import org.mantice.performance.SettingsBuilder;
-import org.mantice.reading.TuneReader;
+import org.mantice.reading.ReadOptions;
 import org.mantice.tune.Tune;
 import org.mantice.writing.Marking;
 import org.mantice.writing.MusicXmlWriter;
@@ -36,11 +38,6 @@ import picocli.CommandLine.Spec;
                 "Writes tunes as MusicXML 4.0, each whole or not at all. Of a plan, its tune is written with every "
                         + "pass written out in the plan's register and octave.")
 final class WriteCommand implements Callable<Integer> {
-    enum Format {
-        musicxml,
-        mxl
-    }
-
     @Parameters(paramLabel = "TUNE|PLAN|FOLDER", arity = "1..*", description = "tunes, plans, or folders of tunes")
     private List<Path> given = new ArrayList<>();
 
@@ -52,7 +49,7 @@ final class WriteCommand implements Callable<Integer> {
             paramLabel = "FORMAT",
             defaultValue = "musicxml",
             description = "${COMPLETION-CANDIDATES}: as text or compressed (${DEFAULT-VALUE})")
-    private Format format;
+    private ScoreFormat format;
 
     @Option(names = "--unrolled", description = "writes every time through out, without repeats and jumps")
     private boolean unrolled;
@@ -79,10 +76,12 @@ final class WriteCommand implements Callable<Integer> {
         PlanCommand.makeFolder(out);
         Set<Path> written = new LinkedHashSet<>();
         int failed = 0;
-        for (TuneJob job : TuneJob.of(TuneFiles.in(given), tune)) {
+        TuneFiles files = TuneFiles.in(given);
+        files.tellOthers(spec.commandLine().getErr());
+        for (TuneJob job : TuneJob.of(files.files(), tune)) {
             try {
                 Path target = target(job, written);
-                AtomicFile.write(target, bytes(tune(job)));
+                AtomicFile.write(target, format.bytes(tune(job)));
                 written.add(target);
                 spec.commandLine().getOut().println(target);
             } catch (ManticeException e) {
@@ -112,10 +111,9 @@ final class WriteCommand implements Callable<Integer> {
     }
 
     private Tune tune(TuneJob job) {
-        if (job.file().getFileName().toString().endsWith(PlanFile.SUFFIX)) return planned(job.file());
-        Tune read = new TuneReader()
-                .read(job.file(), job.reading(Optional.ofNullable(part)))
-                .tune();
+        if (FileKind.of(job.file()) == FileKind.PLAN) return planned(job.file());
+        ReadOptions options = part == null ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
+        Tune read = job.read(options).tune();
         if (!unrolled) return read;
         return MusicXmlWriter.unrolled(
                 Performer.perform(
@@ -133,9 +131,5 @@ final class WriteCommand implements Callable<Integer> {
         Performance performance = Performer.perform(tune, document.settings());
         return MusicXmlWriter.unrolled(
                 performance, new PassRegisters(performance, document.plan().variation(), document.accordion()));
-    }
-
-    private byte[] bytes(Tune tune) {
-        return format == Format.mxl ? MusicXmlWriter.writeCompressed(tune) : MusicXmlWriter.write(tune);
     }
 }

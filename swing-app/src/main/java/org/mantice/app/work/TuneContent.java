@@ -14,6 +14,7 @@ import java.util.Set;
 import org.mantice.app.model.OpenTune;
 import org.mantice.reading.ReadLimits;
 import org.mantice.reading.ReadOptions;
+import org.mantice.reading.TuneBook;
 import org.mantice.reading.TuneEntry;
 import org.mantice.reading.TuneReader;
 
@@ -28,6 +29,7 @@ public final class TuneContent {
     private final String name;
     private final Optional<Path> file;
     private final byte[] bytes;
+    private Optional<TuneBook> book = Optional.empty();
 
     /**
      * @param name as it was given; goes into plan files and messages
@@ -56,7 +58,7 @@ public final class TuneContent {
             return new TuneContent(
                     name, Optional.of(file.toAbsolutePath().normalize()), in.readNBytes(ReadLimits.FILE_BYTES + 1));
         } catch (IOException e) {
-            new TuneReader().read(file);
+            new TuneReader().open(file);
             throw new IllegalArgumentException("file is " + file + "; allowed: one that can be read to its end", e);
         }
     }
@@ -122,7 +124,14 @@ public final class TuneContent {
 
     /** The tunes of the file, one or more. @throws org.mantice.reading.TuneReadException if it has none */
     public List<TuneEntry> entries() {
-        return new TuneReader().list(name, bytes);
+        return book().entries();
+    }
+
+    /** Divided into tunes when it is first asked for, and then kept: one after the other may be looked at. */
+    private synchronized TuneBook book() {
+        TuneBook divided = book.orElseGet(() -> new TuneReader().open(name, bytes));
+        book = Optional.of(divided);
+        return divided;
     }
 
     /**
@@ -135,9 +144,6 @@ public final class TuneContent {
      */
     public OpenTune open(Optional<String> part, Optional<String> entry) {
         ReadOptions options = part.map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
-        return new OpenTune(
-                name,
-                new TuneReader().read(name, bytes, entry.map(options::withTune).orElse(options)),
-                part);
+        return new OpenTune(name, book().read(entry.map(options::withTune).orElse(options)), part);
     }
 }

@@ -152,8 +152,8 @@ class ProblemWordsTest {
 
         Throwable cause = catchThrowable(() -> new TuneReader().read(damaged));
 
-        assertThat(german.trouble(cause)).startsWith("waltz.musicxml, Zeile 3: Das XML der Datei ist beschädigt (");
-        assertThat(english.trouble(cause)).startsWith("waltz.musicxml, line 3: The XML of the file is damaged (");
+        assertThat(german.trouble(cause)).startsWith(damaged + ", Zeile 3: Das XML der Datei ist beschädigt (");
+        assertThat(english.trouble(cause)).startsWith(damaged + ", line 3: The XML of the file is damaged (");
     }
 
     @Test
