@@ -10,9 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.mantice.fault.FilePlace;
 import org.mantice.instrument.Accordion;
-import org.mantice.instrument.BassRow;
 import org.mantice.instrument.Bellows;
-import org.mantice.instrument.ButtonGeometry;
 import org.mantice.instrument.ReedBank;
 import org.mantice.instrument.RegisterSwitch;
 import org.mantice.instrument.StradellaBass;
@@ -30,6 +28,9 @@ import org.mantice.tune.Loudness;
 public final class AccordionFile {
     public static final String FORMAT = "mantice-accordion";
     public static final String SUFFIX = ".accordion.json";
+
+    /** Version 0.2 lays the bass out row by row; 0.1 had one range of columns for all rows. */
+    private static final int MINOR = 2;
 
     private final Accordion accordion;
     private final Optional<Fields> source;
@@ -70,7 +71,7 @@ public final class AccordionFile {
 
     /** As text in UTF-8, indented, ending in a line feed. */
     public byte[] bytes() {
-        return JsonFile.bytes(ProfileFormat.file(FORMAT, tree(accordion), source));
+        return JsonFile.bytes(ProfileFormat.file(FORMAT, MINOR, tree(accordion), source));
     }
 
     /** @throws FileWriteException if it cannot be written; what was there before is then unchanged */
@@ -82,7 +83,7 @@ public final class AccordionFile {
         String id = fields.text("id");
         String name = fields.text("name");
         TrebleKeyboard treble = treble(fields.object("treble"));
-        StradellaBass bass = bass(fields.object("bass"));
+        StradellaBass bass = BassJson.read(fields.object("bass"));
         Bellows bellows = bellows(fields.object("bellows"));
         return fields.make(() -> new Accordion(id, name, treble, bass, bellows));
     }
@@ -104,25 +105,6 @@ public final class AccordionFile {
         boolean works = fields.flag("works");
         int reach = fields.wholeNumber("reachMillis");
         return fields.make(() -> new RegisterSwitch(id, name, banks, works, reach));
-    }
-
-    private static StradellaBass bass(Fields fields) {
-        int first = fields.wholeNumber("firstColumn");
-        int columns = fields.wholeNumber("columns");
-        Set<BassRow> rows = EnumSet.noneOf(BassRow.class);
-        rows.addAll(fields.choices("rows", BassRow.class));
-        ButtonGeometry geometry = geometry(fields.object("geometry"));
-        int bassReeds = fields.wholeNumber("reedsPerBassButton");
-        int chordReeds = fields.wholeNumber("reedsPerChordButton");
-        return fields.make(() -> new StradellaBass(first, columns, rows, geometry, bassReeds, chordReeds));
-    }
-
-    private static ButtonGeometry geometry(Fields fields) {
-        int column = fields.wholeNumber("columnMicrons");
-        int row = fields.wholeNumber("rowMicrons");
-        int drift = fields.wholeNumber("driftMicrons");
-        int button = fields.wholeNumber("buttonMicrons");
-        return fields.make(() -> new ButtonGeometry(column, row, drift, button));
     }
 
     private static Bellows bellows(Fields fields) {
@@ -155,7 +137,7 @@ public final class AccordionFile {
     static ObjectNode tree(Accordion accordion) {
         ObjectNode tree = JsonFile.object().put("id", accordion.id()).put("name", accordion.name());
         putTreble(tree.putObject("treble"), accordion.treble());
-        putBass(tree.putObject("bass"), accordion.bass());
+        BassJson.put(tree.putObject("bass"), accordion.bass());
         putBellows(tree.putObject("bellows"), accordion.bellows());
         return tree;
     }
@@ -171,19 +153,6 @@ public final class AccordionFile {
             register.banks().forEach(bank -> banks.add(Fields.word(bank)));
             one.put("works", register.works()).put("reachMillis", register.reachMillis());
         }
-    }
-
-    private static void putBass(ObjectNode tree, StradellaBass bass) {
-        tree.put("firstColumn", bass.firstColumn()).put("columns", bass.columns());
-        ArrayNode rows = tree.putArray("rows");
-        bass.rows().forEach(row -> rows.add(Fields.word(row)));
-        tree.putObject("geometry")
-                .put("columnMicrons", bass.geometry().columnMicrons())
-                .put("rowMicrons", bass.geometry().rowMicrons())
-                .put("driftMicrons", bass.geometry().driftMicrons())
-                .put("buttonMicrons", bass.geometry().buttonMicrons());
-        tree.put("reedsPerBassButton", bass.reedsPerBassButton());
-        tree.put("reedsPerChordButton", bass.reedsPerChordButton());
     }
 
     private static void putBellows(ObjectNode tree, Bellows bellows) {

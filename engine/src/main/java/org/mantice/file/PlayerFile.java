@@ -22,6 +22,8 @@ public final class PlayerFile {
     public static final String FORMAT = "mantice-player";
     public static final String SUFFIX = ".player.json";
 
+    private static final int MINOR = 1;
+
     private final Player player;
     private final Optional<Fields> source;
 
@@ -61,7 +63,7 @@ public final class PlayerFile {
 
     /** As text in UTF-8, indented, ending in a line feed. */
     public byte[] bytes() {
-        return JsonFile.bytes(ProfileFormat.file(FORMAT, tree(player), source));
+        return JsonFile.bytes(ProfileFormat.file(FORMAT, MINOR, tree(player), source));
     }
 
     /** @throws FileWriteException if it cannot be written; what was there before is then unchanged */

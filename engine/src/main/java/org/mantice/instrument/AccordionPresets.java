@@ -21,8 +21,11 @@ public final class AccordionPresets {
     private static final int REACH_MILLIS = 400;
 
     private static final List<Accordion> ALL = List.of(
+            beginner26of8(),
             beginner26(),
             student26of24(),
+            student26of32(),
+            student26of40(),
             student26(),
             student30(),
             standard34of60(),
@@ -31,6 +34,7 @@ public final class AccordionPresets {
             standard37(),
             musette41(),
             full41(),
+            displaced41(),
             concert45());
 
     private AccordionPresets() {}
@@ -50,6 +54,15 @@ public final class AccordionPresets {
                 + String.join(", ", ALL.stream().map(Accordion::id).toList())));
     }
 
+    private static Accordion beginner26of8() {
+        return new Accordion(
+                "beginner-26-key-8-bass",
+                "Beginner, 26 keys, 8 bass",
+                treble(59, 84, STUDENT_WHITE_KEY_MICRONS, RegisterSign.CLARINET),
+                StradellaBass.ofSize(8),
+                new BellowsEstimate(0.040, 150, 220).bellows(2, 3, 40));
+    }
+
     private static Accordion beginner26() {
         return new Accordion(
                 "beginner-26-key-12-bass",
@@ -66,6 +79,24 @@ public final class AccordionPresets {
                 treble(59, 84, STUDENT_WHITE_KEY_MICRONS, RegisterSign.VIOLIN),
                 StradellaBass.ofSize(24),
                 new BellowsEstimate(0.045, 160, 240).bellows(2, 3, 40));
+    }
+
+    private static Accordion student26of32() {
+        return new Accordion(
+                "student-26-key-32-bass",
+                "Student, 26 keys, 32 bass",
+                treble(59, 84, STUDENT_WHITE_KEY_MICRONS, RegisterSign.VIOLIN),
+                StradellaBass.ofSize(32),
+                new BellowsEstimate(0.045, 160, 240).bellows(2, 3, 40));
+    }
+
+    private static Accordion student26of40() {
+        return new Accordion(
+                "student-26-key-40-bass",
+                "Student, 26 keys, 40 bass without diminished",
+                treble(59, 84, STUDENT_WHITE_KEY_MICRONS, RegisterSign.CLARINET, RegisterSign.VIOLIN),
+                StradellaBass.ofSize(40),
+                new BellowsEstimate(0.050, 170, 260).bellows(2, 3, 40));
     }
 
     private static Accordion student26() {
@@ -192,6 +223,17 @@ public final class AccordionPresets {
                         RegisterSign.MASTER),
                 StradellaBass.ofSize(120),
                 new BellowsEstimate(0.080, 240, 350).bellows(4, 6, 45));
+    }
+
+    /** As some makers lay it out (an encyclopaedia article names Russian ones): C diminished in the place of F. */
+    private static Accordion displaced41() {
+        Accordion usual = full41();
+        return new Accordion(
+                "full-41-key-120-bass-moved-diminished",
+                "Full size, 41 keys, 120 bass, diminished row one column lower",
+                usual.treble(),
+                usual.bass().displaced(BassRow.DIMINISHED, -1),
+                usual.bellows());
     }
 
     private static Accordion concert45() {

@@ -33,14 +33,6 @@ public record BassButton(BassRow row, int column) implements Comparable<BassButt
         return NoteName.ofFifths(row == BassRow.COUNTERBASS ? column + 4 : column);
     }
 
-    /**
-     * Whether makers mark the button to the touch: C, and E and A-flat four buttons either side, in the row of the
-     * fundamental basses.
-     */
-    public boolean isMarked() {
-        return row == BassRow.BASS && (column == 0 || column == 4 || column == -4);
-    }
-
     @Override
     public int compareTo(BassButton other) {
         int byRow = row.compareTo(other.row);

@@ -73,15 +73,6 @@ public record ButtonChoice(
         return List.copyOf(all);
     }
 
-    /** The largest distance between two of its buttons, in whole thousandths of a millimetre, squared. */
-    public long reachSquared(ButtonGeometry geometry) {
-        List<BassButton> all = buttons();
-        long most = 0;
-        for (BassButton one : all)
-            for (BassButton other : all) most = Math.max(most, geometry.distanceSquared(one, other));
-        return most;
-    }
-
     /** As {@code "A bass + C major"}. */
     @Override
     public String toString() {

@@ -97,9 +97,8 @@ public final class ChordButtons {
 
     private List<BassButton> near(int pitchClass, BassButton from) {
         return layout.bassButtons(pitchClass).stream()
-                .filter(button -> Math.abs(button.column() - from.column()) <= BASS_SPAN)
-                .sorted(Comparator.comparingLong(
-                                (BassButton button) -> layout.geometry().distanceSquared(button, from))
+                .filter(button -> Math.abs(layout.place(button) - layout.place(from)) <= BASS_SPAN)
+                .sorted(Comparator.comparingLong((BassButton button) -> layout.distanceSquared(button, from))
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
     }
@@ -160,7 +159,7 @@ public final class ChordButtons {
             for (BassButton other : all)
                 if (one.compareTo(other) < 0
                         && (ChordTones.mask(other) & ~wanted) == 0
-                        && Math.abs(one.column() - other.column()) <= CHORD_SPAN)
+                        && Math.abs(layout.place(one) - layout.place(other)) <= CHORD_SPAN)
                     addWithBasses(asked, List.of(one, other), ChordGrip.SEARCHED, found);
         }
         return found;
@@ -198,8 +197,7 @@ public final class ChordButtons {
         for (BassButton button : buttons) {
             sounding |= ChordTones.mask(button);
             away += Math.abs(button.column() - home);
-            for (BassButton other : buttons)
-                reach = Math.max(reach, layout.geometry().distanceSquared(button, other));
+            for (BassButton other : buttons) reach = Math.max(reach, layout.distanceSquared(button, other));
         }
         int silent = tones.wanted() & ~sounding;
         int leftOut = tones.leftOut(silent, buttons);
@@ -261,25 +259,24 @@ public final class ChordButtons {
     }
 
     private boolean wouldBeCounterbass(int pitchClass) {
-        if (layout.rows().contains(BassRow.COUNTERBASS)) return false;
-        for (int column = layout.firstColumn(); column <= layout.lastColumn(); column++)
-            if (new BassButton(BassRow.COUNTERBASS, column).pitchClasses().first() == pitchClass) return true;
-        return false;
+        if (layout.hasRow(BassRow.COUNTERBASS)) return false;
+        return layout.allButtons().stream()
+                .map(button -> new BassButton(BassRow.COUNTERBASS, button.column()))
+                .anyMatch(button -> button.pitchClasses().first() == pitchClass);
     }
 
     private void addWhyNotUsual(Asked asked, Set<Substitution> reasons) {
         ChordRecipe ideal = asked.recipes().get(0);
         if (!placements(asked, ideal).isEmpty()) return;
         for (ChordRecipe.Key key : ideal.keys())
-            if (!layout.rows().contains(key.row()))
-                Substitution.ofMissing(key.row()).ifPresent(reasons::add);
+            if (!layout.hasRow(key.row())) Substitution.ofMissing(key.row()).ifPresent(reasons::add);
         if (reasons.isEmpty()
                 || !layout.hasColumn(homeColumn(asked.symbol().root().fifths())))
             reasons.add(Substitution.BEYOND_COLUMNS);
     }
 
-    private static boolean isWithin(int span, List<BassButton> buttons, BassButton other) {
-        for (BassButton button : buttons) if (Math.abs(button.column() - other.column()) > span) return false;
+    private boolean isWithin(int span, List<BassButton> buttons, BassButton other) {
+        for (BassButton button : buttons) if (Math.abs(layout.place(button) - layout.place(other)) > span) return false;
         return true;
     }
 

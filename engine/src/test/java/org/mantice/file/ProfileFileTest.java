@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.mantice.fault.FilePlace;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.instrument.BassButton;
+import org.mantice.instrument.BassRow;
+import org.mantice.instrument.ButtonGeometry;
+import org.mantice.instrument.SingleButtons;
 import org.mantice.instrument.StradellaBass;
 import org.mantice.json.JsonFile;
 import org.mantice.json.JsonFileException;
@@ -35,7 +40,7 @@ import org.mantice.player.PlayerPresets;
 class ProfileFileTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final FilePlace PLACE = FilePlace.of("mine.json");
-    private static final Accordion FULL = AccordionPresets.get("full-41-key-120-bass");
+    private static final Accordion FULL = worn(AccordionPresets.get("full-41-key-120-bass"));
     private static final Player MEDIUM = new Player(
             "anna",
             "Anna",
@@ -47,6 +52,22 @@ class ProfileFileTest {
 
     @TempDir
     Path folder;
+
+    /** With a gap, a broken button, a moved row and measured places. */
+    private static Accordion worn(Accordion preset) {
+        StradellaBass usual = preset.bass().displaced(BassRow.DIMINISHED, -1);
+        ButtonGeometry measured = new ButtonGeometry(
+                17_500, 14_000, 8_000, 9_000, Map.of(BassRow.COUNTERBASS, new ButtonGeometry.Offset(-500, 250)), true);
+        SingleButtons singles = usual.singles()
+                .withMissing(Set.of(new BassButton(BassRow.BASS, -9)))
+                .withBroken(Set.of(new BassButton(BassRow.BASS, 10)));
+        return new Accordion(
+                preset.id(),
+                preset.name(),
+                preset.treble(),
+                new StradellaBass(usual.rows(), singles, measured, usual.sound()),
+                preset.bellows());
+    }
 
     private static Schema schema(String name) throws IOException {
         try (InputStream in = schemaStream(name)) {
@@ -139,11 +160,33 @@ class ProfileFileTest {
     void stored_files_of_version_0_1_are_read() throws IOException {
         try (InputStream accordion = getClass().getResourceAsStream("0.1/village.accordion.json");
                 InputStream player = getClass().getResourceAsStream("0.1/anna.player.json")) {
-            assertThat(AccordionFile.parse(accordion.readAllBytes(), PLACE)
-                            .accordion()
-                            .bass())
-                    .isEqualTo(StradellaBass.ofSize(72));
+            byte[] stored = accordion.readAllBytes();
+            AccordionFile file = AccordionFile.parse(stored, PLACE);
+            assertThat(file.accordion().bass()).isEqualTo(StradellaBass.ofSize(72));
+            assertThat(schema("accordion").validate(text(stored), InputFormat.JSON))
+                    .isEmpty();
+            JsonNode again = tree(file.bytes());
+            assertThat(again.at("/version").asText()).isEqualTo("0.2");
+            assertThat(again.at("/bass/columns").isMissingNode()).isTrue();
+            assertThat(AccordionFile.parse(file.bytes(), PLACE).accordion()).isEqualTo(file.accordion());
             assertThat(PlayerFile.parse(player.readAllBytes(), PLACE).player()).isEqualTo(MEDIUM);
+        }
+    }
+
+    /** As 0.2 writes it: rows of their own, one of them moved, a gap, a broken button, measured places. */
+    @Test
+    void the_stored_accordion_of_version_0_2_is_read() throws IOException {
+        try (InputStream stored = getClass().getResourceAsStream("0.2/ragged.accordion.json")) {
+            StradellaBass bass = AccordionFile.parse(stored.readAllBytes(), PLACE)
+                    .accordion()
+                    .bass();
+
+            assertThat(bass.rows()).hasSize(5);
+            assertThat(bass.buttons()).isEqualTo(12 + 16 + 16 + 12 + 12 - 1);
+            assertThat(bass.place(new BassButton(BassRow.DIMINISHED, 0))).isEqualTo(-1);
+            assertThat(bass.singles().broken()).containsExactly(new BassButton(BassRow.MINOR, 3));
+            assertThat(bass.markedPlaces()).containsExactly(-4, 0);
+            assertThat(bass.geometry().measured()).isTrue();
         }
     }
 
@@ -257,11 +300,24 @@ class ProfileFileTest {
                         "/treble/switches/1/banks/0", "\"middle\"", "banks/0 is \"middle\"; allowed: low-16, middle-8"),
                 new Wrong("/treble/switches/1/works", "1", "/treble/switches/1/works is 1; allowed: true or false"),
                 new Wrong("/treble/switches/1/reachMillis", "10001", "reachMillis is 10001; allowed: 0 to 10000"),
-                new Wrong("/bass/firstColumn", "15", "/bass/firstColumn is 15; allowed: -14 to 14"),
-                new Wrong("/bass/columns", "25", "/bass/columns is 25; allowed: 0 to 24"),
-                new Wrong("/bass/rows", "[\"bass\", \"bass\"]", "/bass/rows/1 is \"bass\"; allowed: each one once"),
+                new Wrong("/bass/rows", "\"all\"", "/bass/rows is \"all\"; allowed: a list of objects"),
+                new Wrong("/bass/rows/0/firstColumn", "15", "/bass/rows/0/firstColumn is 15; allowed: -14 to 14"),
+                new Wrong("/bass/rows/1/columns", "25", "/bass/rows/1/columns is 25; allowed: 1 to 24"),
+                new Wrong("/bass/rows/1/columns", "0", "/bass/rows/1/columns is 0; allowed: 1 to 24"),
+                new Wrong("/bass/rows/5/shift", "-4", "/bass/rows/5/shift is -4; allowed: -3 to 3"),
                 new Wrong(
-                        "/bass/rows", "[\"treble\"]", "/bass/rows/0 is \"treble\"; allowed: counterbass, bass, major"),
+                        "/bass/rows/0/row", "\"treble\"", "/bass/rows/0/row is \"treble\"; allowed: counterbass, bass"),
+                new Wrong("/bass/rows/1/row", "\"major\"", "/bass/rows is twice MAJOR; allowed: each kind once"),
+                new Wrong("/bass/broken/0/column", "25", "/bass/broken/0/column is 25; allowed: -24 to 24"),
+                new Wrong("/bass/broken/0/column", "14", "/bass/broken is C## bass"),
+                new Wrong("/bass/marked/0/row", "\"none\"", "/bass/marked/0/row is \"none\"; allowed: counterbass"),
+                new Wrong("/bass/marked/1/column", "-4", "/bass/marked/1/column is -4; allowed: each once"),
+                new Wrong("/bass/missing/0/column", "0", "/bass/marked is C bass; allowed: no button that is missing"),
+                new Wrong("/bass/geometry/offsets/0/alongMicrons", "20001", "alongMicrons is 20001; allowed: -20000"),
+                new Wrong("/bass/geometry/offsets/0/row", "\"x\"", "/bass/geometry/offsets/0/row is \"x\"; allowed"),
+                new Wrong("/bass/geometry/measured", "1", "/bass/geometry/measured is 1; allowed: true or false"),
+                new Wrong("/bass/lowestBassMidi", "61", "/bass/lowestBassMidi is 61; allowed: 12 to 60"),
+                new Wrong("/bass/lowestChordMidi", "23", "/bass/lowestChordMidi is 23; allowed: 24 to 84"),
                 new Wrong("/bass/geometry/columnMicrons", "4999", "columnMicrons is 4999; allowed: 5000 to 40000"),
                 new Wrong("/bass/geometry/rowMicrons", "40001", "rowMicrons is 40001; allowed: 5000 to 40000"),
                 new Wrong("/bass/geometry/driftMicrons", "-1", "driftMicrons is -1; allowed: 0 to 17500"),
@@ -303,6 +359,9 @@ class ProfileFileTest {
     /** What only the program checks, since it concerns two fields at once. */
     private static final Set<String> BEYOND_SCHEMA = Set.of(
             "/treble/switches/1/id = \"piccolo\"",
+            "/bass/rows/1/row = \"major\"",
+            "/bass/broken/0/column = 14",
+            "/bass/missing/0/column = 0",
             "/bellows/volumes/0/openingMm = 1",
             "/bellows/volumes/2/openingMm = 1",
             "/bellows/comfortableOpeningMm = 351");

@@ -14,11 +14,20 @@ class AccordionPresetsTest {
     @CsvSource({
         // Sources: 41 keys, question-and-answer page askvity and harmonika.ba; 45 keys, several places; others from
         // memory
-        "beginner-26-key-12-bass, 26, 59, 84, 16, 12", "student-26-key-24-bass, 26, 59, 84, 16, 24",
-        "student-26-key-48-bass, 26, 59, 84, 16, 48", "student-30-key-48-bass-six-rows, 30, 55, 84, 18, 48",
-        "standard-34-key-60-bass, 34, 55, 88, 20, 60", "standard-34-key-72-bass, 34, 55, 88, 20, 72",
-        "worn-37-key-80-bass, 37, 53, 89, 22, 80", "standard-37-key-96-bass, 37, 53, 89, 22, 96",
-        "musette-41-key-120-bass, 41, 53, 93, 24, 120", "full-41-key-120-bass, 41, 53, 93, 24, 120",
+        "beginner-26-key-8-bass, 26, 59, 84, 16, 8",
+        "student-26-key-32-bass, 26, 59, 84, 16, 32",
+        "student-26-key-40-bass, 26, 59, 84, 16, 40",
+        "full-41-key-120-bass-moved-diminished, 41, 53, 93, 24, 120",
+        "beginner-26-key-12-bass, 26, 59, 84, 16, 12",
+        "student-26-key-24-bass, 26, 59, 84, 16, 24",
+        "student-26-key-48-bass, 26, 59, 84, 16, 48",
+        "student-30-key-48-bass-six-rows, 30, 55, 84, 18, 48",
+        "standard-34-key-60-bass, 34, 55, 88, 20, 60",
+        "standard-34-key-72-bass, 34, 55, 88, 20, 72",
+        "worn-37-key-80-bass, 37, 53, 89, 22, 80",
+        "standard-37-key-96-bass, 37, 53, 89, 22, 96",
+        "musette-41-key-120-bass, 41, 53, 93, 24, 120",
+        "full-41-key-120-bass, 41, 53, 93, 24, 120",
         "concert-45-key-120-bass, 45, 52, 96, 27, 120"
     })
     void each_preset_has_the_keys_of_its_size(String id, int keys, int lowest, int highest, int white, int buttons) {
@@ -30,7 +39,7 @@ class AccordionPresetsTest {
         assertThat(accordion.treble().whiteKeys()).isEqualTo(white);
         assertThat(accordion.bass().buttons()).isEqualTo(buttons);
         assertThat(AccordionPresets.all())
-                .hasSize(11)
+                .hasSize(15)
                 .extracting(Accordion::id)
                 .contains(id)
                 .doesNotHaveDuplicates();
@@ -132,6 +141,6 @@ class AccordionPresetsTest {
         assertThat(AccordionPresets.find("huge")).isEmpty();
         assertThatThrownBy(() -> AccordionPresets.get("huge"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageStartingWith("accordion preset is 'huge'; allowed: beginner-26-key-12-bass, ");
+                .hasMessageStartingWith("accordion preset is 'huge'; allowed: beginner-26-key-8-bass, ");
     }
 }

@@ -13,7 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.mantice.tune.NoteName;
 
-/** Sizes and roots: size tables of two accordion wikis; marked buttons: the encyclopedia article on the system. */
+/**
+ * O16 to O21 and O25. Sizes and roots: size tables of two accordion wikis; marked buttons: the encyclopaedia article on
+ * the system.
+ */
 class StradellaLayoutTest {
     @ParameterizedTest(name = "{0} buttons: {1} columns, {2} rows, {3} to {4}")
     @CsvSource({
@@ -26,12 +29,14 @@ class StradellaLayoutTest {
         StradellaBass bass = StradellaBass.ofSize(buttons);
 
         assertThat(bass.buttons()).isEqualTo(buttons);
-        assertThat(bass.columns()).isEqualTo(columns);
-        assertThat(bass.rows()).hasSize(rows).contains(BassRow.BASS, BassRow.MAJOR);
-        assertThat(bass.firstColumn()).isEqualTo(1 - columns / 2);
-        assertThat(bass.lastColumn()).isEqualTo(columns / 2);
-        assertThat(NoteName.ofFifths(bass.firstColumn())).hasToString(first);
-        assertThat(NoteName.ofFifths(bass.lastColumn())).hasToString(last);
+        assertThat(bass.rows()).hasSize(rows).extracting(ButtonRow::row).contains(BassRow.BASS, BassRow.MAJOR);
+        assertThat(bass.rows()).allSatisfy(row -> {
+            assertThat(row.columns()).isEqualTo(columns);
+            assertThat(row.firstColumn()).isEqualTo(1 - columns / 2);
+            assertThat(row.lastColumn()).isEqualTo(columns / 2);
+            assertThat(NoteName.ofFifths(row.firstColumn())).hasToString(first);
+            assertThat(NoteName.ofFifths(row.lastColumn())).hasToString(last);
+        });
         assertThat(bass.allButtons()).hasSize(buttons).doesNotHaveDuplicates().allMatch(bass::has);
     }
 
@@ -53,7 +58,9 @@ class StradellaLayoutTest {
         EnumSet<BassRow> rows = EnumSet.allOf(BassRow.class);
         for (String row : lacking.split(" ")) if (!row.isEmpty()) rows.remove(BassRow.valueOf(row));
 
-        assertThat(StradellaBass.ofSize(buttons).rows()).isEqualTo(rows);
+        assertThat(StradellaBass.ofSize(buttons).rows())
+                .extracting(ButtonRow::row)
+                .containsExactlyElementsOf(rows);
     }
 
     @Test
@@ -61,8 +68,10 @@ class StradellaLayoutTest {
         StradellaBass bass = StradellaBass.ofRows(8, EnumSet.allOf(BassRow.class));
 
         assertThat(bass.buttons()).isEqualTo(48);
-        assertThat(NoteName.ofFifths(bass.firstColumn())).hasToString("Eb");
-        assertThat(NoteName.ofFifths(bass.lastColumn())).hasToString("E");
+        assertThat(bass.rows()).allSatisfy(row -> {
+            assertThat(NoteName.ofFifths(row.firstColumn())).hasToString("Eb");
+            assertThat(NoteName.ofFifths(row.lastColumn())).hasToString("E");
+        });
     }
 
     @Test
@@ -88,10 +97,11 @@ class StradellaLayoutTest {
 
     @Test
     void makers_mark_c_e_and_a_flat_of_the_bass_row() {
-        assertThat(StradellaBass.ofSize(120).allButtons().stream()
-                        .filter(BassButton::isMarked)
-                        .map(BassButton::toString))
+        assertThat(StradellaBass.ofSize(120).singles().marked())
+                .extracting(BassButton::toString)
                 .containsExactly("Ab bass", "C bass", "E bass");
+        assertThat(StradellaBass.ofSize(120).markedPlaces()).containsExactly(-4, 0, 4);
+        assertThat(StradellaBass.ofSize(12).markedPlaces()).containsExactly(0);
     }
 
     /** R. Stradling, Notes on the Stradella bass. */
@@ -111,23 +121,34 @@ class StradellaLayoutTest {
         assertThat(new BassButton(BassRow.COUNTERBASS, 0).noteName()).hasToString("E");
     }
 
-    /** German encyclopedia article on the system: true wherever the octave of the basses breaks. */
+    /** O21. German encyclopaedia article on the system: true wherever the octave of the basses breaks. */
     @Test
     void exactly_four_counterbasses_lie_below_their_root_in_any_octave() {
-        for (int lowest = 0; lowest < 12; lowest++) {
+        for (int lowest = 36; lowest < 48; lowest++) {
+            BassSound sound = new BassSound(lowest, 54, 4, 6);
             int below = 0;
-            for (int column = 0; column < 12; column++) {
-                int root = Math.floorMod(new BassButton(BassRow.BASS, column).rootPitchClass() - lowest, 12);
-                int third = Math.floorMod(
-                        new BassButton(BassRow.COUNTERBASS, column)
-                                        .pitchClasses()
-                                        .first()
-                                - lowest,
-                        12);
-                if (third < root) below++;
-            }
+            for (int column = 0; column < 12; column++)
+                if (sound.midi(new BassButton(BassRow.COUNTERBASS, column)).get(0)
+                        < sound.midi(new BassButton(BassRow.BASS, column)).get(0)) below++;
             assertThat(below).isEqualTo(4);
         }
+    }
+
+    /** Notated ranges: basses in the great octave, chords from small e-flat to f1 (German encyclopaedia article). */
+    @Test
+    void every_button_sounds_within_one_octave_of_the_published_range() {
+        StradellaBass bass = StradellaBass.ofSize(120);
+        for (BassButton button : bass.allButtons()) {
+            List<Integer> notes = bass.sound().midi(button);
+
+            assertThat(notes).hasSameSizeAs(button.row().intervals()).isSorted();
+            assertThat(notes.stream().map(midi -> midi % 12))
+                    .containsExactlyInAnyOrderElementsOf(button.pitchClasses());
+            if (button.row().isChord())
+                assertThat(notes).allSatisfy(midi -> assertThat(midi).isBetween(51, 65));
+            else assertThat(notes).allSatisfy(midi -> assertThat(midi).isBetween(36, 47));
+        }
+        assertThat(bass.sound().midi(new BassButton(BassRow.MAJOR, 0))).containsExactly(55, 60, 64);
     }
 
     @Test
@@ -151,16 +172,6 @@ class StradellaLayoutTest {
     void every_natural_bass_note_of_a_120_can_be_reached_twice() {
         for (int pitchClass : List.of(0, 2, 4, 5, 7, 9, 11))
             assertThat(StradellaBass.ofSize(120).bassButtons(pitchClass)).hasSizeGreaterThanOrEqualTo(2);
-    }
-
-    @Test
-    void distances_between_buttons_are_exact() {
-        ButtonGeometry geometry = new ButtonGeometry(17_000, 14_000, 8_000, 9_000);
-
-        assertThat(geometry.distanceSquared(new BassButton(BassRow.BASS, 0), new BassButton(BassRow.BASS, 3)))
-                .isEqualTo(51_000L * 51_000L);
-        assertThat(geometry.distanceSquared(new BassButton(BassRow.BASS, 0), new BassButton(BassRow.MAJOR, 0)))
-                .isEqualTo(8_000L * 8_000L + 14_000L * 14_000L);
     }
 
     @Test

@@ -131,13 +131,13 @@ final class Candidates {
         List<Candidate> found = new ArrayList<>();
         for (ButtonChoice choice : choices(chord)) {
             if (choice.bass().isEmpty() || !choice.hasWrittenBass()) continue;
-            int column = choice.bass().get().column();
+            int column = layout.place(choice.bass().get());
             chordButtons.alternateBasses(chord, choice).stream()
                     .limit(NEAREST)
                     .forEach(button -> found.add(plain(button, Bass.FIFTH)));
             chordButtons.thirds(chord, choice).stream()
                     .filter(button -> button.row() == BassRow.COUNTERBASS)
-                    .filter(button -> Math.abs(button.column() - column) <= THIRD_COLUMNS)
+                    .filter(button -> Math.abs(layout.place(button) - column) <= THIRD_COLUMNS)
                     .forEach(button -> found.add(plain(button, Bass.THIRD)));
         }
         return found;

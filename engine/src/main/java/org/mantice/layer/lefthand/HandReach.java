@@ -3,8 +3,7 @@ package org.mantice.layer.lefthand;
 import java.util.ArrayList;
 import java.util.List;
 import org.mantice.instrument.BassButton;
-import org.mantice.instrument.BassRow;
-import org.mantice.instrument.ButtonGeometry;
+import org.mantice.instrument.StradellaBass;
 
 /**
  * How fingers can lie on buttons that are pressed together. With the fourth finger's place given, each finger reaches
@@ -19,10 +18,10 @@ final class HandReach {
     private static final int COLUMNS_BELOW = 4;
     private static final int COLUMNS_ABOVE = 2;
 
-    private final ButtonGeometry geometry;
+    private final StradellaBass layout;
 
-    HandReach(ButtonGeometry geometry) {
-        this.geometry = geometry;
+    HandReach(StradellaBass layout) {
+        this.layout = layout;
     }
 
     /** @param fingers for each button, 2 to 5 */
@@ -35,8 +34,8 @@ final class HandReach {
 
     /** Every placement, those with the hand nearest the lowest button first; empty where the stretch is too wide. */
     List<Placement> placements(List<BassButton> buttons) {
-        int lowest = buttons.stream().mapToInt(BassButton::column).min().orElseThrow();
-        int highest = buttons.stream().mapToInt(BassButton::column).max().orElseThrow();
+        int lowest = buttons.stream().mapToInt(layout::place).min().orElseThrow();
+        int highest = buttons.stream().mapToInt(layout::place).max().orElseThrow();
         List<Placement> found = new ArrayList<>();
         place(buttons, lowest, new ArrayList<>(), found);
         for (int away = 1; away <= highest - lowest + COLUMNS_BELOW; away++) {
@@ -64,7 +63,7 @@ final class HandReach {
     }
 
     private boolean reaches(int finger, BassButton button, int hand) {
-        if (finger == 4 && button.column() != hand) return false;
+        if (finger == 4 && layout.place(button) != hand) return false;
         int offset = offset(button, hand);
         return offset >= REACH[finger - 2][0] && offset <= REACH[finger - 2][1];
     }
@@ -81,7 +80,8 @@ final class HandReach {
 
     /** Hundredths of a column from the fourth finger's place on the bass row up to a button, rounded down. */
     int offset(BassButton button, int hand) {
-        int home = geometry.alongMicrons(new BassButton(BassRow.BASS, 0)) + hand * geometry.columnMicrons();
-        return Math.floorDiv(100 * (geometry.alongMicrons(button) - home), geometry.columnMicrons());
+        return Math.floorDiv(
+                100 * (layout.alongMicrons(button) - layout.bassRowMicrons(hand)),
+                layout.geometry().columnMicrons());
     }
 }

@@ -38,7 +38,7 @@ final class LeftHandScore {
 
     static LeftHandScore of(Performance performance, Accordion accordion, Player player, RuleBook book) {
         MoveTime moveTime = new MoveTime(player.jumps(), accordion.bass().geometry());
-        RuleTables tables = new RuleTables(book, moveTime);
+        RuleTables tables = new RuleTables(book, moveTime, accordion.bass());
         if (accordion.bass().isAbsent())
             return new LeftHandScore(
                     performance.tune(),
@@ -138,7 +138,7 @@ final class LeftHandScore {
 
         Spaces(Accordion accordion, Player player) {
             this.candidates = new Candidates(accordion.bass());
-            this.reach = new HandReach(accordion.bass().geometry());
+            this.reach = new HandReach(accordion.bass());
             this.player = player;
         }
 

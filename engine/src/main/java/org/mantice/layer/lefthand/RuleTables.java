@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.mantice.instrument.StradellaBass;
 import org.mantice.layer.Pricing;
 import org.mantice.layer.RuleBook;
 import org.mantice.layer.Tables;
@@ -20,6 +21,7 @@ final class RuleTables {
     final List<Rule<ButtonMoment>> momentRules;
     final List<Rule<ButtonPair>> pairRules;
     private final MoveTime moveTime;
+    private final StradellaBass layout;
     private final Map<Integer, int[][]> moments = new HashMap<>();
     private final Map<PairKey, PairTable> pairs = new HashMap<>();
 
@@ -64,10 +66,11 @@ final class RuleTables {
         }
     }
 
-    RuleTables(RuleBook book, MoveTime moveTime) {
+    RuleTables(RuleBook book, MoveTime moveTime, StradellaBass layout) {
         this.momentRules = book.rules(RuleSet.JUMP_COST, ButtonMoment.class);
         this.pairRules = book.rules(RuleSet.JUMP_COST, ButtonPair.class);
         this.moveTime = moveTime;
+        this.layout = layout;
     }
 
     /** @param place where the context first occurs, for messages */
@@ -101,7 +104,12 @@ final class RuleTables {
     }
 
     ButtonPair pair(ButtonMoment from, ButtonMoment to, long availableMillis) {
-        return new ButtonPair(from, to, moveTime.millis(to.handColumn() - from.handColumn()), availableMillis);
+        return new ButtonPair(
+                from,
+                to,
+                moveTime.millis(to.handColumn() - from.handColumn()),
+                availableMillis,
+                layout.columnsToMark(to.handColumn()));
     }
 
     int pairTables() {

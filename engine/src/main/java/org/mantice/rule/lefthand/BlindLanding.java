@@ -1,6 +1,5 @@
 package org.mantice.rule.lefthand;
 
-import java.util.List;
 import org.mantice.rule.ButtonPair;
 import org.mantice.rule.Fact;
 import org.mantice.rule.Reasons;
@@ -9,16 +8,14 @@ import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 
 /**
- * A move of two columns or more that ends away from the marked buttons C, E and A-flat, which the finger can feel. A
- * move by one column keeps touch and is free.
+ * A move of two columns or more that ends away from the buttons that the instrument marks, usually C, E and A-flat,
+ * which the finger can feel. A move by one column keeps touch and is free.
  */
 public final class BlindLanding implements Rule<ButtonPair> {
     /** Estimate; for each column between the landing and the nearest marked one. */
     static final int PER_COLUMN = 100;
     /** Estimate; further away it grows no more. */
     static final int MOST_COLUMNS = 2;
-
-    private static final List<Integer> MARKED = List.of(-4, 0, 4);
 
     private static final RuleInfo INFO = RuleInfo.of(
             "left-hand.blind-landing",
@@ -37,7 +34,7 @@ public final class BlindLanding implements Rule<ButtonPair> {
 
     @Override
     public long cost(ButtonPair pair) {
-        return pair.columns() < 2 ? 0 : (long) PER_COLUMN * away(pair.to().handColumn());
+        return pair.columns() < 2 ? 0 : (long) PER_COLUMN * away(pair);
     }
 
     @Override
@@ -48,9 +45,7 @@ public final class BlindLanding implements Rule<ButtonPair> {
                 cost, Fact.of(INFO.id() + ".fact", Words.column(pair.to().handColumn())));
     }
 
-    private static int away(int column) {
-        int nearest = MOST_COLUMNS;
-        for (int marked : MARKED) nearest = Math.min(nearest, Math.abs(column - marked));
-        return nearest;
+    private static int away(ButtonPair pair) {
+        return Math.min(MOST_COLUMNS, pair.columnsToMark().orElse(MOST_COLUMNS));
     }
 }

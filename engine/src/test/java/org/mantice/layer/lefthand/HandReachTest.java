@@ -6,10 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.BassRow;
-import org.mantice.instrument.ButtonGeometry;
+import org.mantice.instrument.StradellaBass;
 
 class HandReachTest {
-    private final HandReach reach = new HandReach(ButtonGeometry.ESTIMATE);
+    private final HandReach reach = new HandReach(StradellaBass.ofSize(120));
 
     private static BassButton button(BassRow row, int column) {
         return new BassButton(row, column);

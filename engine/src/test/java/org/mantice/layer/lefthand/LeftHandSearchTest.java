@@ -64,7 +64,8 @@ class LeftHandSearchTest {
         ButtonMoment before = score.stages.get(i - 1).space().moment(states[i - 1]);
         long available = LeftHandScore.availableMillis(score.stages.get(i - 1).beat(), stage.beat());
         long needed = score.moveTime.millis(moment.handColumn() - before.handColumn());
-        ButtonPair pair = new ButtonPair(before, moment, needed, available);
+        ButtonPair pair = new ButtonPair(
+                before, moment, needed, available, StradellaBass.ofSize(120).columnsToMark(moment.handColumn()));
         for (Rule<ButtonPair> rule : LeftHands.RULES.rules(RuleSet.JUMP_COST, ButtonPair.class))
             cost += rule.cost(pair) * taste.perMille(rule.info().id());
         return cost;

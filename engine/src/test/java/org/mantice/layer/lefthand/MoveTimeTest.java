@@ -10,7 +10,7 @@ import org.mantice.player.Jumps;
 class MoveTimeTest {
     @Test
     void wholeBitsGiveExactTimes() {
-        MoveTime time = new MoveTime(new Jumps(60, 120), new ButtonGeometry(9_000, 9_000, 4_000, 9_000));
+        MoveTime time = new MoveTime(new Jumps(60, 120), ButtonGeometry.estimate(9_000, 9_000, 4_000, 9_000));
 
         assertThat(time.millis(0)).isZero();
         assertThat(time.millis(1)).isEqualTo(60 + 120);

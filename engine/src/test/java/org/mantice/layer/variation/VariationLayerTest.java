@@ -4,17 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.Accordion;
-import org.mantice.instrument.BassRow;
 import org.mantice.instrument.Bellows;
 import org.mantice.instrument.BellowsEstimate;
-import org.mantice.instrument.ButtonGeometry;
 import org.mantice.instrument.ReedBank;
 import org.mantice.instrument.RegisterSwitch;
 import org.mantice.instrument.StradellaBass;
@@ -315,7 +312,7 @@ class VariationLayerTest {
                 "test",
                 "Test",
                 new TrebleKeyboard(low, high, 20_000, List.of(switches)),
-                new StradellaBass(-5, 12, EnumSet.allOf(BassRow.class), ButtonGeometry.ESTIMATE, 4, 6),
+                StradellaBass.ofSize(72),
                 new Bellows(
                         List.of(new Bellows.OpeningVolume(0, 0), new Bellows.OpeningVolume(300, 20_000)),
                         200,

@@ -2,6 +2,7 @@ package org.mantice.rule.lefthand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.mantice.instrument.BassButton;
@@ -112,14 +113,14 @@ final class LeftHandSteps {
 
     static List<ButtonPair> pairs() {
         return List.of(
-                new ButtonPair(C_BASS, C_MAJOR, 0, 300),
-                new ButtonPair(C_MAJOR, C_MAJOR, 0, 300),
-                new ButtonPair(C_MAJOR, one(BassRow.MAJOR, 0, 2, 0, 45, Bass.NONE), 0, 300),
-                new ButtonPair(C_MAJOR, A_BASS, 393, 200),
-                new ButtonPair(C_BASS, A_BASS, 393, 0),
-                new ButtonPair(A_BASS, C_BASS, 393, 200),
-                new ButtonPair(C_MAJOR, one(BassRow.BASS, 2, 4, 2, 0, Bass.ROOT), 335, 200),
-                new ButtonPair(A_BASS, C_MAJOR, 393, 200),
-                new ButtonPair(G_FIFTH, one(BassRow.MAJOR, 1, 3, 0, 145, Bass.NONE), 0, 100));
+                new ButtonPair(C_BASS, C_MAJOR, 0, 300, OptionalInt.of(0)),
+                new ButtonPair(C_MAJOR, C_MAJOR, 0, 300, OptionalInt.of(0)),
+                new ButtonPair(C_MAJOR, one(BassRow.MAJOR, 0, 2, 0, 45, Bass.NONE), 0, 300, OptionalInt.of(0)),
+                new ButtonPair(C_MAJOR, A_BASS, 393, 200, OptionalInt.of(1)),
+                new ButtonPair(C_BASS, A_BASS, 393, 0, OptionalInt.of(1)),
+                new ButtonPair(A_BASS, C_BASS, 393, 200, OptionalInt.of(0)),
+                new ButtonPair(C_MAJOR, one(BassRow.BASS, 2, 4, 2, 0, Bass.ROOT), 335, 200, OptionalInt.of(2)),
+                new ButtonPair(A_BASS, C_MAJOR, 393, 200, OptionalInt.of(0)),
+                new ButtonPair(G_FIFTH, one(BassRow.MAJOR, 1, 3, 0, 145, Bass.NONE), 0, 100, OptionalInt.of(1)));
     }
 }
