@@ -16,6 +16,7 @@ import org.mantice.instrument.ButtonGeometry;
 import org.mantice.instrument.ButtonRow;
 import org.mantice.instrument.SingleButtons;
 import org.mantice.instrument.StradellaBass;
+import org.mantice.json.Fields;
 
 /** The bass side in the file of an accordion. */
 final class BassJson {
