@@ -19,7 +19,7 @@ public sealed interface Lock {
     /** The octave of a pass. */
     record Octave(OptionalInt pass, int octave) implements Lock {}
 
-    /** The buttons at a written place. */
+    /** The buttons at a written place; in every pass means: in every one that plays the same chord there. */
     record Buttons(OptionalInt pass, WrittenPlace place, Set<BassButton> buttons) implements Lock {
         public Buttons {
             buttons = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(buttons));

@@ -29,6 +29,7 @@ import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassRow;
 import org.mantice.json.JsonFileException;
 import org.mantice.performance.ChordsPlayed;
+import org.mantice.performance.Settings;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.BellowsPlan;
 import org.mantice.plan.Figures;
@@ -52,18 +53,23 @@ class PlanFileTest {
     private static final FilePlace HERE = FilePlace.of("here.plan.json");
     private static final Tune TUNE = Tunes.melody(
             "3/4",
-            "\"C\" C4 q, E4 q, G4 q | \"G7\" F4 h. | R q, \"C\" E4+G4 h | \"Am7\" C5 q, A4 q, E4 q | \"G7/B\" D4 h. | \"C\" C4 h.");
+            "\"C\" C4 q, E4 q, G4 q | \"G7\" F4 h. | R q, \"C\" E4+G4 h | \"(Am7)(F)\" C5 q, A4 q, E4 q | \"G7/B\" D4 h. | \"C\" C4 h.");
 
-    private final Planning planning = new Planner(Packs.ofClassPath().providers())
-            .prepare(new PlanRequest(
-                    TUNE,
-                    AccordionPresets.get("full-41-key-120-bass"),
-                    PlayerPresets.get("medium-hand"),
-                    SettingsBuilder.of(TUNE).timesThrough(2).build(),
-                    List.of(
-                            new Lock.Octave(OptionalInt.of(2), 0),
-                            new Lock.Finger(OptionalInt.empty(), new WrittenPlace(0, MusicalTime.ZERO), 0, 1)),
-                    3));
+    private final Planning planning =
+            planning(SettingsBuilder.of(TUNE).timesThrough(2).build());
+
+    private static Planning planning(Settings settings) {
+        return new Planner(Packs.ofClassPath().providers())
+                .prepare(new PlanRequest(
+                        TUNE,
+                        AccordionPresets.get("full-41-key-120-bass"),
+                        PlayerPresets.get("medium-hand"),
+                        settings,
+                        List.of(
+                                new Lock.Octave(OptionalInt.of(2), 0),
+                                new Lock.Finger(OptionalInt.empty(), new WrittenPlace(0, MusicalTime.ZERO), 0, 1)),
+                        3));
+    }
 
     @TempDir
     Path folder;
@@ -100,6 +106,7 @@ class PlanFileTest {
                 GiveWay.values(),
                 BassRow.values(),
                 Loudness.values(),
+                ChordsPlayed.Alternates.values(),
                 LeftHandPlan.Jump.values(),
                 BellowsPlan.Direction.values()))
             assertThat(named).contains(Arrays.stream(values).map(Enum::name).toArray(String[]::new));
@@ -140,6 +147,32 @@ class PlanFileTest {
 
         assertThat(kept.path("mood").asText()).isEqualTo("blue");
         assertThat(kept.at("/settings/swing").asInt()).isEqualTo(12);
+    }
+
+    @Test
+    void readBackAndPlannedByItsOwnSettingsItPricesTheSameWhicheverChordsArePlayed() {
+        List<String> buttons = new ArrayList<>();
+        for (ChordsPlayed.Alternates alternates : ChordsPlayed.Alternates.values())
+            for (boolean optional : new boolean[] {true, false}) {
+                Settings settings = SettingsBuilder.of(TUNE)
+                        .timesThrough(2)
+                        .chords(new ChordsPlayed(alternates, optional))
+                        .build();
+                Planning asked = planning(settings);
+                Plan plan = plans(asked).get(0);
+
+                PlanDocument read =
+                        PlanFile.parse(file(asked, plan).bytes(), HERE).document();
+                Planning again = planning(read.settings());
+
+                assertThat(read.settings()).isEqualTo(settings);
+                assertThat(again.rescore(read.plan())).isEqualTo(plan);
+                assertThat(read.explanation().cost()).isEqualTo(plan.cost(Taste.PLAIN));
+                buttons.add(plan.leftHand().decisions().toString());
+            }
+        assertThat(buttons.stream().distinct())
+                .as("left out, its alternate is left out too")
+                .hasSize(4);
     }
 
     @Test
@@ -240,6 +273,10 @@ class PlanFileTest {
     }
 
     private List<Plan> plans() {
+        return plans(planning);
+    }
+
+    private static List<Plan> plans(Planning planning) {
         PlanRequest request = planning.request();
         return ((Alternatives.Found)
                         planning.alternatives(request.player().taste(), request.locks(), 3, plan -> {}, () -> false))
@@ -247,6 +284,10 @@ class PlanFileTest {
     }
 
     private PlanFile file(Plan plan) {
+        return file(planning, plan);
+    }
+
+    private static PlanFile file(Planning planning, Plan plan) {
         PlanRequest request = planning.request();
         PlanDocument document = new PlanDocument(
                 "0.1.0",

@@ -14,6 +14,7 @@ import org.mantice.plan.Sentence;
 import org.mantice.search.Contradiction;
 import org.mantice.search.LayeredGraph;
 import org.mantice.search.Restriction;
+import org.mantice.tune.ChordSymbol;
 
 /** Locks on buttons as restrictions of states, or a smallest set of locks that cannot hold together. */
 final class LeftHandLocks {
@@ -90,9 +91,27 @@ final class LeftHandLocks {
     }
 
     private List<Integer> stages(Lock.Buttons lock) {
-        return score.at(lock.place()).stream()
+        List<Integer> stages = score.at(lock.place()).stream()
                 .filter(stage -> lock.appliesTo(score.stages.get(stage).beat().pass()))
                 .toList();
+        return lock.pass().isPresent() ? stages : ofOneChord(lock, stages);
+    }
+
+    /** Those with the chord that the buttons are for: the first that they can play; all if they can play none. */
+    private List<Integer> ofOneChord(Lock.Buttons lock, List<Integer> stages) {
+        Optional<ChordSymbol> meant = stages.stream()
+                .filter(stage -> !states(lock, stage).isEmpty())
+                .findFirst()
+                .flatMap(this::chord);
+        return meant.isEmpty()
+                ? stages
+                : stages.stream().filter(stage -> chord(stage).equals(meant)).toList();
+    }
+
+    private Optional<ChordSymbol> chord(int stage) {
+        return score.stages.get(stage).beat().wanted() instanceof Wanted.OfChord wanted
+                ? Optional.of(wanted.chord())
+                : Optional.empty();
     }
 
     private BitSet states(Lock.Buttons lock, int stage) {

@@ -25,6 +25,8 @@ import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleFailureException;
 import org.mantice.performance.Performance;
+import org.mantice.performance.Performer;
+import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.LeftHandPlan.Jump;
@@ -36,6 +38,8 @@ import org.mantice.rule.Fact;
 import org.mantice.rule.GiveWay;
 import org.mantice.rule.lefthand.LeftHandRules;
 import org.mantice.tune.MusicalTime;
+import org.mantice.tune.Tune;
+import org.mantice.tune.Tunes;
 import org.mantice.tune.WrittenPlace;
 
 class LeftHandLayerTest {
@@ -193,6 +197,45 @@ class LeftHandLayerTest {
                 .filteredOn(event -> event.place().equals(at(0, 2)))
                 .extracting(event -> event.buttons().equals(List.of(third)))
                 .containsExactly(false, true);
+    }
+
+    private static LeftHandLayer withAlternate() {
+        Tune tune = Tunes.melody("4/4", "\"C\" C4 w | \"G(Em)\" D4 w | \"C\" C4 w");
+        return layer(
+                Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(3).build()), 120);
+    }
+
+    private static List<List<BassButton>> firstPresses(LeftHandPlan plan) {
+        return plan.events().stream()
+                .filter(event -> event.place().equals(at(1, 0)))
+                .map(LeftHandPlan.Event::buttons)
+                .toList();
+    }
+
+    @Test
+    void aLockOnEveryPassHoldsWhereverTheSameChordIsPlayed() {
+        BassButton asCounterbass = new BassButton(BassRow.COUNTERBASS, 0);
+        BassButton ofG = new BassButton(BassRow.COUNTERBASS, -3);
+        LeftHandLayer layer = withAlternate();
+
+        List<List<BassButton>> free = firstPresses(best(layer));
+        List<List<BassButton>> later =
+                firstPresses(found(layer.best(ask(lock(1, 0, asCounterbass)))).best());
+        List<List<BassButton>> first =
+                firstPresses(found(layer.best(ask(lock(1, 0, ofG)))).best());
+
+        assertThat(later.get(0)).isEqualTo(free.get(0));
+        assertThat(later.subList(1, 3)).containsOnly(List.of(asCounterbass));
+        assertThat(first.get(0)).isEqualTo(List.of(ofG));
+        assertThat(first.subList(1, 3)).isEqualTo(free.subList(1, 3));
+    }
+
+    @Test
+    void aLockOnOnePassAsksForTheChordOfThatPass() {
+        Lock.Buttons wrong =
+                new Lock.Buttons(OptionalInt.of(1), at(1, 0), Set.of(new BassButton(BassRow.COUNTERBASS, 0)));
+
+        assertThat(withAlternate().best(ask(wrong))).isInstanceOf(Outcome.Impossible.class);
     }
 
     @Test

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.mantice.instrument.StradellaBass;
 import org.mantice.layer.Question;
 import org.mantice.performance.Performance;
+import org.mantice.performance.Performer;
+import org.mantice.performance.SettingsBuilder;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.player.BassMethod;
 import org.mantice.player.Taste;
@@ -20,6 +22,8 @@ import org.mantice.rule.ButtonMoment;
 import org.mantice.rule.ButtonPair;
 import org.mantice.rule.Rule;
 import org.mantice.rule.RuleSet;
+import org.mantice.tune.Tune;
+import org.mantice.tune.Tunes;
 
 /** The search against brute force over all states, and against a general-purpose graph library. */
 class LeftHandSearchTest {
@@ -95,6 +99,30 @@ class LeftHandSearchTest {
                     assertThat(plans.get(k)).isEqualTo(writer.plan(walks.get(k).states));
                 }
             }
+        }
+    }
+
+    /** One measure twice: its second chord makes other presses of the same place in the second pass. */
+    @Test
+    void kBestEqualBruteForceWithAnAlternateInTheSecondPass() {
+        Tune tune = Tunes.melody("2/4", "\"C(Am)\" C4 h");
+        Performance performance =
+                Performer.perform(tune, SettingsBuilder.of(tune).timesThrough(2).build());
+        LeftHandScore score = score(performance, 24);
+        List<Walk> walks = everyWalk(score, Taste.PLAIN);
+        PlanWriter writer = new PlanWriter(score);
+
+        List<LeftHandPlan> plans = LeftHands.found(
+                        LeftHands.layer(performance, 24).best(new Question(Taste.PLAIN, List.of(), 10, () -> false)))
+                .plans();
+
+        assertThat(plans).hasSize(10);
+        assertThat(plans.get(0).events())
+                .extracting(event -> event.pass() + " " + LeftHandPlan.name(event.buttons()))
+                .contains("1 C bass", "1 C major", "2 A bass", "2 A minor");
+        for (int k = 0; k < plans.size(); k++) {
+            assertThat(plans.get(k).cost(Taste.PLAIN)).isEqualTo(walks.get(k).cost);
+            assertThat(plans.get(k)).isEqualTo(writer.plan(walks.get(k).states));
         }
     }
 
