@@ -1,15 +1,20 @@
 package org.mantice.instrument;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.mantice.tune.NoteName;
 
 /** Bass buttons as the trade names them: {@code "C bass"}, {@code "E counterbass"}, {@code "G major"}. */
 public final class ButtonNames {
     private static final int OUTERMOST_COLUMN = 24;
+
+    /** Fifths from a root to the tone so many semitones above it, as chords usually spell them. */
+    private static final List<Integer> FIFTHS = List.of(0, -5, 2, -3, 4, -1, -6, 1, -4, 3, -2, 5);
 
     private static final Map<String, BassButton> BY_NAME = byName();
 
@@ -59,5 +64,14 @@ public final class ButtonNames {
                     case SEVENTH -> " seventh";
                     case DIMINISHED -> " diminished";
                 };
+    }
+
+    /**
+     * A tone's name over a root: B-flat over C, A-sharp never.
+     *
+     * @param pitchClass 0 to 11
+     */
+    public static NoteName tone(NoteName root, int pitchClass) {
+        return NoteName.ofFifths(root.fifths() + FIFTHS.get(Math.floorMod(pitchClass - root.pitchClass(), 12)));
     }
 }

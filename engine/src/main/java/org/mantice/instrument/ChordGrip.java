@@ -10,9 +10,10 @@ import java.util.Optional;
  *
  * @param bass the button of the bass note
  * @param chord the buttons of the chord beats, in button order, without the bass button
- * @param rank place among the usual recipes, or {@link #SEARCHED}
+ * @param rank place among the usual recipes, or {@link #SEARCHED}, or that place after {@link #CHANGED}
  * @param isUsual whether players take it of their own accord, not for want of another
  * @param bassGrade 0 the written bass, 1 the root instead, 2 its perfect fifth, 3 a third, 4 another tone, 5 none
+ * @param awayFromHome for what players usually take without a slash, {@code away}; else 0
  * @param away columns between its buttons and the chord's own column, added up
  * @param reachSquared the largest distance between two buttons, squared
  */
@@ -26,22 +27,26 @@ record ChordGrip(
         int rank,
         boolean isUsual,
         int bassGrade,
+        int awayFromHome,
         int away,
         long reachSquared) {
     static final int SEARCHED = 100;
+    /** From here on the recipes of a plain kind for a chord that degrees change; they have no precedence. */
+    static final int CHANGED = SEARCHED + 1;
 
     /** Best first; the order that {@link ChordButtons} states. */
     static final Comparator<ChordGrip> ORDER = Comparator.comparing((ChordGrip grip) -> grip.bassGrade > 0)
             .thenComparing(grip -> !(grip.isUsual && grip.missing == 0))
             .thenComparingInt(grip -> Integer.bitCount(grip.missing))
             .thenComparingInt(ChordGrip::bassGrade)
-            .thenComparingInt(ChordGrip::rank)
+            .thenComparingInt(grip -> Math.min(grip.rank, SEARCHED))
             .thenComparingInt(grip -> Integer.bitCount(grip.foreign))
+            .thenComparingInt(ChordGrip::size)
+            .thenComparingInt(ChordGrip::awayFromHome)
+            .thenComparingLong(ChordGrip::reachSquared)
             .thenComparingInt(ChordGrip::bassNotesInChord)
             .thenComparingInt(grip -> Integer.bitCount(grip.leftOut))
-            .thenComparingInt(ChordGrip::size)
             .thenComparingInt(ChordGrip::away)
-            .thenComparingLong(ChordGrip::reachSquared)
             .thenComparing(ChordGrip::buttons, ChordGrip::compare);
 
     /** The most that are kept of grips that differ in the place of their buttons alone. */
@@ -82,12 +87,16 @@ record ChordGrip(
             if (kept.stream().noneMatch(before -> before.beats(grip))
                     && kept.stream().filter(before -> before.isLike(grip)).count() < MOST_ALIKE) kept.add(grip);
         }
-        if (kept.stream().noneMatch(grip -> grip.rank == 0))
-            inOrder.stream().filter(grip -> grip.rank == 0).findFirst().ifPresent(usual -> {
+        if (kept.stream().noneMatch(ChordGrip::isFirstRecipe))
+            inOrder.stream().filter(ChordGrip::isFirstRecipe).findFirst().ifPresent(usual -> {
                 if (kept.size() == most) kept.remove(most - 1);
                 kept.add(usual);
             });
         return kept;
+    }
+
+    private boolean isFirstRecipe() {
+        return rank == 0 || rank == CHANGED;
     }
 
     private boolean isLike(ChordGrip other) {

@@ -10,6 +10,7 @@ public enum Substitution {
     NO_SEVENTH_ROW("the instrument has no seventh row"),
     NO_DIMINISHED_ROW("the instrument has no diminished row"),
     NO_COUNTERBASS_ROW("the instrument has no counterbass row, where the bass note would lie"),
+    BROKEN_BUTTON("a button of the usual ones is broken"),
     ENHARMONIC_COLUMN("the written column lies beyond the last one; the same notes lie twelve columns away"),
     BEYOND_COLUMNS("the columns do not reach the usual buttons under any name"),
     OTHER_BASS("another bass note than the written one"),
