@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             CheckCommand.class,
-            WriteCommand.class
+            WriteCommand.class,
+            ChordsCommand.class
         },
         footerHeading = "%nExit codes:%n",
         footer = {
