@@ -13,8 +13,7 @@ record AskedChord(ChordSymbol symbol, ChordTones tones, List<ChordRecipe> recipe
     static AskedChord of(ChordSymbol symbol) {
         ChordTones tones = ChordTones.of(symbol);
         boolean isChanged = tones.kind() == ChordKind.OTHER && symbol.kind() != ChordKind.OTHER;
-        return new AskedChord(
-                symbol, tones, ChordRecipe.usual(isChanged ? symbol.kind() : tones.kind()), isChanged);
+        return new AskedChord(symbol, tones, ChordRecipe.usual(isChanged ? symbol.kind() : tones.kind()), isChanged);
     }
 
     /** Whether players take the recipe of this rank of their own accord, not for want of another. */

@@ -98,8 +98,7 @@ final class ChordSearch {
         boolean written = !near.isEmpty();
         if (written && tones.hasSlashBass()) near.addAll(reachable(tones.root(), chord));
         if (!written) for (int tone : ChordTones.set(tones.chord())) near.addAll(reachable(tone, chord));
-        for (BassButton bass : near)
-            if (!chord.contains(bass)) found.add(grip(asked, Optional.of(bass), chord, rank));
+        for (BassButton bass : near) if (!chord.contains(bass)) found.add(grip(asked, Optional.of(bass), chord, rank));
         if (near.isEmpty() && !chord.isEmpty()) found.add(grip(asked, Optional.empty(), chord, rank));
     }
 
@@ -158,8 +157,7 @@ final class ChordSearch {
     }
 
     private boolean isWithin(int span, List<BassButton> buttons, BassButton other) {
-        for (BassButton button : buttons)
-            if (Math.abs(layout.place(button) - layout.place(other)) > span) return false;
+        for (BassButton button : buttons) if (Math.abs(layout.place(button) - layout.place(other)) > span) return false;
         return true;
     }
 

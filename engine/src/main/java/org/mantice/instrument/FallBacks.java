@@ -25,7 +25,8 @@ final class FallBacks {
         if (grip.bass().isEmpty()) reasons.add(Substitution.NO_BASS_NOTE);
         else if (grip.bassGrade() > 0) reasons.add(Substitution.OTHER_BASS);
         int bass = asked.tones().bass();
-        if (layout.bassButtons(bass).isEmpty() && wouldBeCounterbass(bass)) reasons.add(Substitution.NO_COUNTERBASS_ROW);
+        if (layout.bassButtons(bass).isEmpty() && wouldBeCounterbass(bass))
+            reasons.add(Substitution.NO_COUNTERBASS_ROW);
         return reasons;
     }
 
@@ -54,7 +55,7 @@ final class FallBacks {
                 key.row() == BassRow.BASS ? List.of(BassRow.BASS, BassRow.COUNTERBASS) : List.of(key.row());
         return rows.stream().allMatch(row -> layout.buttons(row, pitchClass).isEmpty())
                 && layout.singles().broken().stream()
-                        .anyMatch(button -> rows.contains(button.row())
-                                && button.noteName().pitchClass() == pitchClass);
+                        .anyMatch(button ->
+                                rows.contains(button.row()) && button.noteName().pitchClass() == pitchClass);
     }
 }

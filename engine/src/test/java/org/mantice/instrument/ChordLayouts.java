@@ -3,8 +3,8 @@ package org.mantice.instrument;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import org.mantice.tune.ChordSymbol;
 import org.mantice.reading.ChordText;
+import org.mantice.tune.ChordSymbol;
 
 /** Layouts and symbols that several tests ask about. */
 final class ChordLayouts {

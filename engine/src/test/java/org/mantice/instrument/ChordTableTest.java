@@ -75,12 +75,16 @@ class ChordTableTest {
         List<StradellaBass> sizes = ChordLayouts.sizes();
         text.append("| kind |");
         for (StradellaBass size : sizes)
-            text.append(' ').append(size.buttons()).append(size.equals(ChordLayouts.otherOf48()) ? "b" : "").append(" |");
+            text.append(' ')
+                    .append(size.buttons())
+                    .append(size.equals(ChordLayouts.otherOf48()) ? "b" : "")
+                    .append(" |");
         text.append("\n|---|").append("---|".repeat(sizes.size())).append('\n');
         for (ChordKind kind : ChordKind.values()) {
             if (kind == ChordKind.NONE) continue;
             text.append("| ").append(kind.musicXml()).append(" |");
-            for (StradellaBass size : sizes) text.append(' ').append(counts(size, kind)).append(" |");
+            for (StradellaBass size : sizes)
+                text.append(' ').append(counts(size, kind)).append(" |");
             text.append('\n');
         }
     }
@@ -89,7 +93,8 @@ class ChordTableTest {
         ChordButtons buttons = new ChordButtons(size);
         List<ButtonChoice> firsts = new ArrayList<>();
         for (int fifths : FIFTHS)
-            firsts.add(buttons.choices(ChordSymbol.of(NoteName.ofFifths(fifths), kind)).get(0));
+            firsts.add(buttons.choices(ChordSymbol.of(NoteName.ofFifths(fifths), kind))
+                    .get(0));
         long silent = firsts.stream().filter(ButtonChoice::isSilent).count();
         List<ButtonChoice> sounding =
                 firsts.stream().filter(choice -> !choice.isSilent()).toList();

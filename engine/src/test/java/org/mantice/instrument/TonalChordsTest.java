@@ -80,8 +80,8 @@ class TonalChordsTest {
         int compared = 0;
         for (Row row : rows()) {
             if (NAMED_OTHERWISE.contains(row.rest())) continue;
-            for (ButtonChoice choice : new ChordButtons(StradellaBass.ofSize(72))
-                    .choices(ChordLayouts.symbol(row.root() + row.rest()))) {
+            for (ButtonChoice choice :
+                    new ChordButtons(StradellaBass.ofSize(72)).choices(ChordLayouts.symbol(row.root() + row.rest()))) {
                 TreeSet<Integer> named = new TreeSet<>(choice.sounding());
                 named.removeAll(choice.foreign());
                 named.addAll(choice.missing());

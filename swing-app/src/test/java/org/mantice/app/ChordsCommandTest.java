@@ -19,8 +19,9 @@ class ChordsCommandTest {
                 .startsWith("Student, 26 keys, 48 bass without sevenths")
                 .last()
                 .asString()
-                .matches("G7 +G bass \\+ G major +G2 \\+ G3 B3 D4; missing F; left out .*the instrument has no seventh row"
-                        + "|G7 +G bass \\+ G major +G2 \\+ G3 B3 D4; missing F; the instrument has no seventh row");
+                .matches(
+                        "G7 +G bass \\+ G major +G2 \\+ G3 B3 D4; missing F; left out .*the instrument has no seventh row"
+                                + "|G7 +G bass \\+ G major +G2 \\+ G3 B3 D4; missing F; the instrument has no seventh row");
     }
 
     /** German encyclopaedia article: Am7 is A bass, as root or as counterbass of F, with C major. */
@@ -28,15 +29,18 @@ class ChordsCommandTest {
     void everyAnswerIsGivenOnRequest() {
         Answer answer = call("chords", "--all", "Am7");
 
-        assertThat(answer.out().lines().skip(1).map(line -> line.replaceAll(" {2,}.*", "").strip()))
+        assertThat(answer.out().lines().skip(1).map(line -> line.replaceAll(" {2,}.*", "")
+                        .strip()))
                 .startsWith("Am7");
-        assertThat(answer.out()).contains("A bass + C major", "A counterbass + C major").contains("A2 + G3 C4 E4");
+        assertThat(answer.out())
+                .contains("A bass + C major", "A counterbass + C major")
+                .contains("A2 + G3 C4 E4");
     }
 
     @Test
     void withoutSymbolsEveryKindIsPrintedOnEveryRootForAProfileInAFile() {
-        Answer answer = call(
-                "chords", "--accordion", examples().resolve("accordions/pims-26-key-48-bass.accordion.json"));
+        Answer answer =
+                call("chords", "--accordion", examples().resolve("accordions/pims-26-key-48-bass.accordion.json"));
 
         assertThat(answer.code()).as(answer.err()).isZero();
         assertThat(answer.out().lines()).hasSize(1 + 32 * 13);

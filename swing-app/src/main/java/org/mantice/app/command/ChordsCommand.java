@@ -61,8 +61,7 @@ final class ChordsCommand implements Callable<Integer> {
     }
 
     private List<ChordSymbol> read() {
-        ChordText reader =
-                new ChordText(german ? ChordText.Letters.GERMAN : ChordText.Letters.INTERNATIONAL);
+        ChordText reader = new ChordText(german ? ChordText.Letters.GERMAN : ChordText.Letters.INTERNATIONAL);
         return symbols.stream()
                 .map(text -> reader.symbol(text)
                         .orElseThrow(() -> new IllegalArgumentException(

@@ -41,7 +41,8 @@ public final class ChordsText {
     }
 
     private String line(ChordSymbol symbol, ButtonChoice choice) {
-        String notes = choice.buttons().stream().map(button -> notes(symbol, button)).collect(Collectors.joining(" + "));
+        String notes =
+                choice.buttons().stream().map(button -> notes(symbol, button)).collect(Collectors.joining(" + "));
         List<String> said = new ArrayList<>();
         if (!notes.isEmpty()) said.add(notes);
         addTones(said, "missing", symbol, choice.missing());
