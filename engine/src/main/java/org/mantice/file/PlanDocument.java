@@ -1,6 +1,7 @@
 package org.mantice.file;
 
 import java.util.List;
+import org.mantice.editing.TuneEdit;
 import org.mantice.instrument.Accordion;
 import org.mantice.performance.Settings;
 import org.mantice.plan.Explanation;
@@ -36,8 +37,14 @@ public record PlanDocument(
      * @param sha256 of the file's bytes, in hexadecimal
      * @param part the part of the score that was taken as the melody; empty for the stated rule's own choice
      * @param entry which tune of its file it is, as {@code "#3"}; empty where the file has no other
+     * @param edits what was changed in it, in order; the plan is for the tune after these
      */
-    public record TuneSource(String title, String file, String sha256, String part, String entry) {}
+    public record TuneSource(
+            String title, String file, String sha256, String part, String entry, List<TuneEdit> edits) {
+        public TuneSource {
+            edits = List.copyOf(edits);
+        }
+    }
 
     /** A pack and its rules. */
     public record PackUsed(String id, String version, String origin, List<String> rules) {

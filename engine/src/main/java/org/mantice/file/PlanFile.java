@@ -18,7 +18,7 @@ import org.mantice.performance.Performance;
 public final class PlanFile {
     public static final String FORMAT = "mantice-plan";
     public static final String SUFFIX = ".plan.json";
-    static final String VERSION = "0.1";
+    static final String VERSION = "0.2";
     private static final int MAJOR = 0;
     private static final int MOST_BYTES = 128 * 1024 * 1024;
 

@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
+import org.mantice.editing.TuneEdit;
 import org.mantice.plan.Lock;
 import org.mantice.tune.MusicalTime;
 
@@ -29,6 +30,22 @@ final class PlanJson {
     })
     private interface LockKinds {}
 
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "edit")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = TuneEdit.SetChord.class, name = "set-chord"),
+        @JsonSubTypes.Type(value = TuneEdit.MoveChord.class, name = "move-chord"),
+        @JsonSubTypes.Type(value = TuneEdit.RemoveChord.class, name = "remove-chord"),
+        @JsonSubTypes.Type(value = TuneEdit.ProposeChords.class, name = "propose-chords"),
+        @JsonSubTypes.Type(value = TuneEdit.AcceptChord.class, name = "accept-chord"),
+        @JsonSubTypes.Type(value = TuneEdit.AcceptChords.class, name = "accept-chords"),
+        @JsonSubTypes.Type(value = TuneEdit.DismissProposals.class, name = "dismiss-proposals"),
+        @JsonSubTypes.Type(value = TuneEdit.SetPhrase.class, name = "set-phrase"),
+        @JsonSubTypes.Type(value = TuneEdit.SetBarlines.class, name = "set-barlines"),
+        @JsonSubTypes.Type(value = TuneEdit.SetTempo.class, name = "set-tempo"),
+        @JsonSubTypes.Type(value = TuneEdit.SetKey.class, name = "set-key")
+    })
+    private interface EditKinds {}
+
     private PlanJson() {}
 
     static JsonMapper mapper() {
@@ -38,6 +55,7 @@ final class PlanJson {
                         .addSerializer(new TimeWriter())
                         .addDeserializer(MusicalTime.class, new TimeReader()))
                 .addMixIn(Lock.class, LockKinds.class)
+                .addMixIn(TuneEdit.class, EditKinds.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                 .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)

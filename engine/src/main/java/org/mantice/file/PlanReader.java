@@ -31,11 +31,7 @@ final class PlanReader {
     }
 
     PlanDocument document() {
-        // plans from before there were books name no tune in them
-        if (file.root().get("tune") instanceof ObjectNode tune && !tune.has("entry")) tune.put("entry", "");
-        // plans from before alternates were played
-        if (file.root().get("settings") instanceof ObjectNode settings && !settings.has("chords"))
-            settings.putObject("chords").put("alternates", "NEVER").put("optional", true);
+        completeOlder();
         return new PlanDocument(
                 fields.text("engine"),
                 value("tune", PlanDocument.TuneSource.class),
@@ -47,6 +43,16 @@ final class PlanReader {
                 value("plan", Plan.class),
                 value("figures", Figures.class),
                 value("explanation", Explanation.class));
+    }
+
+    /** Plans of version 0.1 know no edits, and the older of them neither books of tunes nor alternate chords. */
+    private void completeOlder() {
+        if (file.root().get("tune") instanceof ObjectNode tune) {
+            if (!tune.has("entry")) tune.put("entry", "");
+            if (!tune.has("edits")) tune.putArray("edits");
+        }
+        if (file.root().get("settings") instanceof ObjectNode settings && !settings.has("chords"))
+            settings.putObject("chords").put("alternates", "NEVER").put("optional", true);
     }
 
     private <T> T value(String name, Class<T> type) {

@@ -57,21 +57,7 @@ public record ChordProposal(List<ProposedChord> chords) {
                     .add(new PlacedChord(chord.place().offset(), chord.symbol(), true));
         }
         List<Measure> measures = new ArrayList<>();
-        for (int i = 0; i < placed.size(); i++) measures.add(with(tune.measure(i), placed.get(i)));
+        for (int i = 0; i < placed.size(); i++) measures.add(tune.measure(i).withChords(placed.get(i)));
         return new Tune(tune.title(), tune.dance(), measures);
-    }
-
-    private static Measure with(Measure measure, List<PlacedChord> chords) {
-        return new Measure(
-                measure.number(),
-                measure.length(),
-                measure.meter(),
-                measure.key(),
-                measure.pickup(),
-                measure.melody(),
-                chords,
-                measure.bass(),
-                measure.marks(),
-                measure.barlines());
     }
 }

@@ -43,6 +43,26 @@ public record Measure(
                     "measure " + number + ": length is " + length + ", but the melody ends at " + end);
     }
 
+    /** The same with other chord symbols. */
+    public Measure withChords(List<PlacedChord> others) {
+        return new Measure(number, length, meter, key, pickup, melody, others, bass, marks, barlines);
+    }
+
+    /** The same with other marks. */
+    public Measure withMarks(List<Mark> others) {
+        return new Measure(number, length, meter, key, pickup, melody, chords, bass, others, barlines);
+    }
+
+    /** The same with other barlines. */
+    public Measure withBarlines(Barlines others) {
+        return new Measure(number, length, meter, key, pickup, melody, chords, bass, marks, others);
+    }
+
+    /** The same with another key signature; notes and chords keep their pitches. */
+    public Measure withKey(Key other) {
+        return new Measure(number, length, meter, other, pickup, melody, chords, bass, marks, barlines);
+    }
+
     public boolean hasNotes() {
         return melody.stream().anyMatch(event -> !event.isRest());
     }

@@ -1,5 +1,6 @@
 package org.mantice.tune;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,6 +19,13 @@ public record Tune(String title, Optional<String> dance, List<Measure> measures)
 
     public Measure measure(int index) {
         return measures.get(index);
+    }
+
+    /** The same with another measure in the place of one; {@code index} from 0. */
+    public Tune withMeasure(int index, Measure measure) {
+        List<Measure> changed = new ArrayList<>(measures);
+        changed.set(index, measure);
+        return new Tune(title, dance, changed);
     }
 
     public boolean hasNotes() {

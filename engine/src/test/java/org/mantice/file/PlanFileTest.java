@@ -261,7 +261,7 @@ class PlanFileTest {
         refused(json.replaceFirst("\"timesThrough\" : 2", "\"timesThrough\" : 99"), "/settings", "1 to 20");
         refused(json.replaceFirst("\"explanation\" :", "\"expl\" :"), "/explanation", "missing");
         refused(json.replaceFirst("\"onset\" : \"\\d+\"", "\"onset\" : \"soon\""), "onset", "3/4");
-        refused(json.replace("\"version\" : \"0.1\"", "\"version\" : \"2.0\""), "/version", "newer");
+        refused(json.replace("\"version\" : \"0.2\"", "\"version\" : \"2.0\""), "/version", "newer");
     }
 
     private static void refused(String json, String pointer, String words) {
@@ -291,7 +291,7 @@ class PlanFileTest {
         PlanRequest request = planning.request();
         PlanDocument document = new PlanDocument(
                 "0.1.0",
-                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), "", ""),
+                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), "", "", List.of()),
                 request.settings(),
                 request.accordion(),
                 request.player(),

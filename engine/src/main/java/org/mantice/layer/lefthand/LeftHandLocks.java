@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.mantice.layer.Places;
+import org.mantice.performance.Places;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.Sentence;

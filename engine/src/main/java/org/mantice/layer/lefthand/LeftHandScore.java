@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.mantice.instrument.Accordion;
-import org.mantice.layer.Places;
 import org.mantice.layer.RuleBook;
 import org.mantice.performance.Performance;
+import org.mantice.performance.Places;
 import org.mantice.plan.Sentence;
 import org.mantice.player.Player;
 import org.mantice.tune.Tune;
@@ -46,7 +46,7 @@ final class LeftHandScore {
                     tables,
                     moveTime,
                     List.of(Sentence.of("no-bass-side", "The left hand is silent: the instrument has no bass side.")));
-        List<Beat> beats = performance.bass().isEmpty() ? PatternBeats.of(performance) : StaffBeats.of(performance);
+        List<Beat> beats = Presses.beats(performance);
         if (beats.isEmpty())
             return new LeftHandScore(
                     performance.tune(),

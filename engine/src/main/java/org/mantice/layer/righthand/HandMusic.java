@@ -2,8 +2,8 @@ package org.mantice.layer.righthand;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.mantice.layer.Places;
 import org.mantice.performance.Performance;
+import org.mantice.performance.Places;
 import org.mantice.performance.PlayedNote;
 import org.mantice.performance.TrebleMoment;
 import org.mantice.plan.VariationPlan;

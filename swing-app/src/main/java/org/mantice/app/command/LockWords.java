@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.ButtonNames;
-import org.mantice.layer.Places;
+import org.mantice.performance.Places;
 import org.mantice.plan.Lock;
 import org.mantice.tune.Measure;
 import org.mantice.tune.MusicalTime;

@@ -127,7 +127,7 @@ final class WriteCommand implements Callable<Integer> {
         if (found.isEmpty())
             throw new IllegalArgumentException(
                     "its tune " + document.tune().file() + " is not there; allowed: at its place or beside the plan");
-        Tune tune = PlannedTune.readUnchanged(found.get(), document).tune();
+        Tune tune = PlannedTune.tune(found.get(), document);
         Performance performance = Performer.perform(tune, document.settings());
         return MusicXmlWriter.unrolled(
                 performance, new PassRegisters(performance, document.plan().variation(), document.accordion()));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.mantice.PlanRequest;
 import org.mantice.Planning;
+import org.mantice.editing.TuneEdit;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.layer.RuleBook;
@@ -26,6 +27,7 @@ public final class PlanFiles {
     private final ReadTune read;
     private final Optional<String> part;
     private final Packs packs;
+    private final List<TuneEdit> edits;
 
     /**
      * @param fileName of the tune, as it was given
@@ -33,10 +35,16 @@ public final class PlanFiles {
      * @param packs those that the planning's rules come from
      */
     public PlanFiles(String fileName, ReadTune read, Optional<String> part, Packs packs) {
+        this(fileName, read, part, packs, List.of());
+    }
+
+    /** The same for a tune that was edited; the planning's is the edited one. */
+    public PlanFiles(String fileName, ReadTune read, Optional<String> part, Packs packs, List<TuneEdit> edits) {
         this.fileName = fileName;
         this.read = read;
         this.part = part;
         this.packs = packs;
+        this.edits = List.copyOf(edits);
     }
 
     /** A plan under the weights and locks of the planning's own request. */
@@ -60,7 +68,8 @@ public final class PlanFiles {
                         fileName,
                         read.fingerprint(),
                         part.orElse(""),
-                        read.entry().orElse("")),
+                        read.entry().orElse(""),
+                        edits),
                 request.settings(),
                 request.accordion(),
                 player,

@@ -8,12 +8,14 @@ import java.util.function.Function;
 import org.mantice.PlanRequest;
 import org.mantice.Planner;
 import org.mantice.Planning;
+import org.mantice.editing.Edits;
 import org.mantice.file.PlanDocument;
-import org.mantice.layer.Places;
+import org.mantice.performance.Places;
 import org.mantice.plugin.Packs;
 import org.mantice.reading.ReadOptions;
 import org.mantice.reading.ReadTune;
 import org.mantice.reading.TuneReader;
+import org.mantice.tune.Tune;
 import org.mantice.tune.WrittenPlace;
 
 /** Finds the tune of a plan file again and sets up the planning as it was. */
@@ -38,24 +40,30 @@ public final class PlannedTune {
 
     /** Written places in words as the reader counts them; by index where the tune is not there any more. */
     public static Function<WrittenPlace, String> places(Path planFile, PlanDocument document) {
-        Optional<ReadTune> read = find(planFile, document)
+        Optional<Tune> planned = find(planFile, document)
                 .map(file -> read(file, document))
-                .filter(tune -> tune.fingerprint().equals(document.tune().sha256()));
-        return read.<Function<WrittenPlace, String>>map(tune -> place -> Places.words(tune.tune(), place))
+                .filter(tune -> tune.fingerprint().equals(document.tune().sha256()))
+                .map(tune -> edited(tune, document));
+        return planned.<Function<WrittenPlace, String>>map(tune -> place -> Places.words(tune, place))
                 .orElse(place -> "written measure " + (place.measure() + 1) + ", offset " + place.offset());
     }
 
     /**
-     * The tune as it was planned.
+     * The tune as it was planned: with the edits that the plan keeps.
      *
      * @throws IllegalArgumentException if the file is no longer what was planned
+     * @throws org.mantice.editing.TuneEditException if an edit does not fit it
      */
-    public static ReadTune readUnchanged(Path tune, PlanDocument document) {
-        ReadTune read = read(tune, document);
+    public static Tune tune(Path file, PlanDocument document) {
+        ReadTune read = read(file, document);
         if (!read.fingerprint().equals(document.tune().sha256()))
             throw new IllegalArgumentException(
-                    "the tune " + tune + " is not as it was when it was planned: its fingerprint differs");
-        return read;
+                    "the tune " + file + " is not as it was when it was planned: its fingerprint differs");
+        return edited(read, document);
+    }
+
+    private static Tune edited(ReadTune read, PlanDocument document) {
+        return Edits.apply(read.tune(), document.tune().edits()).tune();
     }
 
     private static ReadTune read(Path tune, PlanDocument document) {
@@ -70,10 +78,9 @@ public final class PlannedTune {
      *     is not here
      */
     public static Planning planning(Path tune, PlanDocument document, Packs packs) {
-        ReadTune read = readUnchanged(tune, document);
         return new Planner(Profiles.rulesOf(document, packs))
                 .prepare(new PlanRequest(
-                        read.tune(),
+                        tune(tune, document),
                         document.accordion(),
                         document.player(),
                         document.settings(),

@@ -19,6 +19,7 @@ final class Board {
     Board(Setup setup) {
         state = new PlannerState(
                 Optional.empty(),
+                Optional.empty(),
                 setup,
                 new Answer.Nothing(),
                 Optional.empty(),
@@ -32,7 +33,8 @@ final class Board {
                 EnumSet.allOf(Strip.class),
                 Optional.empty(),
                 Optional.empty(),
-                false);
+                false,
+                List.of());
     }
 
     PlannerState state() {

@@ -4,8 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.mantice.FallenLock;
 import org.mantice.app.files.Profiles;
 import org.mantice.app.sheet.Reading;
+import org.mantice.editing.EditedTune;
+import org.mantice.editing.Edits;
+import org.mantice.editing.TuneEdit;
+import org.mantice.editing.TuneEditException;
 import org.mantice.file.PlanDocument;
 import org.mantice.performance.TuneException;
 import org.mantice.plan.Plan;
@@ -39,15 +44,21 @@ final class Deciding {
         Wishes wishes = state().tune().isEmpty()
                 ? before.wishes()
                 : Wishes.NONE.withPlans(before.wishes().plans());
-        begin(tune, new Setup(before.accordion(), before.player(), wishes, List.of()), Set.of());
+        begin(
+                tune,
+                EditedTune.unedited(tune.read().tune()),
+                new Setup(before.accordion(), before.player(), wishes, List.of()),
+                Set.of());
         plan(Optional.empty());
     }
 
-    private void begin(OpenTune tune, Setup setup, Set<String> leftOut) {
+    private void begin(OpenTune tune, EditedTune edited, Setup setup, Set<String> leftOut) {
         desk.stopSearch();
         board.change(draft -> {
             draft.tune = Optional.of(tune);
+            draft.edited = Optional.of(edited);
             draft.setup = setup;
+            draft.fallen = List.of();
             draft.answer = new Answer.Working(List.of(), 0, setup.wishes().plans());
             draft.performance = Optional.empty();
             draft.selection = Optional.empty();
@@ -67,14 +78,20 @@ final class Deciding {
             if (!tune.read().fingerprint().equals(saved.tune().sha256()))
                 throw new IllegalArgumentException("the tune " + tune.fileName()
                         + " is not as it was when it was planned: its fingerprint differs");
+            EditedTune edited = Edits.apply(tune.read().tune(), saved.tune().edits());
             Setup setup = new Setup(
                     saved.accordion(),
                     saved.player(),
-                    SavedPlan.wishes(tune.read().tune(), saved.settings(), wishes.plans()),
-                    saved.locks());
-            begin(tune, setup, desk.rules().missingIn(Profiles.rulesOf(saved, packs)));
-        } catch (TuneException | IllegalArgumentException e) {
-            begin(tune, new Setup(saved.accordion(), saved.player(), wishes, saved.locks()), Set.of());
+                    SavedPlan.wishes(edited.tune(), saved.settings(), wishes.plans()),
+                    saved.locks(),
+                    saved.tune().edits());
+            begin(tune, edited, setup, desk.rules().missingIn(Profiles.rulesOf(saved, packs)));
+        } catch (TuneException | TuneEditException | IllegalArgumentException e) {
+            begin(
+                    tune,
+                    EditedTune.unedited(tune.read().tune()),
+                    new Setup(saved.accordion(), saved.player(), wishes, saved.locks()),
+                    Set.of());
             answering.failed(e);
             return;
         }
@@ -107,10 +124,39 @@ final class Deciding {
             board.change(draft -> draft.setup = setup);
             return;
         }
-        undoing.decide(key, gesture);
+        take(new Step(key, gesture, setup, leftOut, before.edited(), List.of()));
+    }
+
+    /** @throws TuneEditException if one of the edits does not fit; nothing is changed then */
+    void edit(List<TuneEdit> edits) {
+        if (edits.isEmpty()) return;
+        Editing editing = Editing.of(state(), edits);
+        take(new Step(
+                Editing.key(edits.get(0)),
+                "",
+                editing.setup(),
+                board.inside().leftOut(),
+                Optional.of(editing.edited()),
+                editing.fallen()));
+    }
+
+    /** What a decision leads to. */
+    private record Step(
+            String key,
+            String gesture,
+            Setup setup,
+            Set<String> leftOut,
+            Optional<EditedTune> edited,
+            List<FallenLock> fallen) {}
+
+    private void take(Step step) {
+        Setup setup = step.setup();
+        undoing.decide(step.key(), step.gesture());
         board.change(draft -> {
             draft.setup = setup;
-            draft.leftOut = leftOut;
+            draft.edited = step.edited();
+            draft.fallen = step.fallen();
+            draft.leftOut = step.leftOut();
             draft.insight = draft.insight.map(known -> known.under(setup.locks()));
             undoing.decided(draft);
         });
@@ -125,7 +171,8 @@ final class Deciding {
         Setup setup = state.setup();
         Made made;
         try {
-            Basis basis = Basis.of(tune.read().tune(), setup, board.inside().leftOut());
+            Basis basis = Basis.of(
+                    state.editedTune().orElseThrow(), setup, board.inside().leftOut());
             made = new Made(tune, setup, basis);
         } catch (TuneException | IllegalArgumentException e) {
             desk.stopSearch();
@@ -169,6 +216,7 @@ final class Deciding {
     void choose(int offer, Plan plan) {
         undoing.decide("model.did.choose", "");
         board.change(draft -> {
+            draft.fallen = List.of();
             draft.chosen = offer;
             draft.picks = draft.picks.choosing(plan);
             undoing.decided(draft);

@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.mantice.FallenLock;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.Strip;
+import org.mantice.editing.EditedTune;
 import org.mantice.performance.Performance;
 
 /** A state in the making. */
 final class Draft {
     Optional<OpenTune> tune;
+    Optional<EditedTune> edited;
     Setup setup;
     Answer answer;
     Optional<Performance> performance;
@@ -25,6 +28,7 @@ final class Draft {
     Optional<String> undo;
     Optional<String> redo;
     boolean unsaved;
+    List<FallenLock> fallen;
 
     Set<String> leftOut;
     Picks picks;
@@ -33,6 +37,7 @@ final class Draft {
 
     Draft(PlannerState state, Inside inside) {
         tune = state.tune();
+        edited = state.edited();
         setup = state.setup();
         answer = state.answer();
         performance = state.performance();
@@ -47,6 +52,7 @@ final class Draft {
         undo = state.undo();
         redo = state.redo();
         unsaved = state.unsaved();
+        fallen = state.fallen();
         leftOut = inside.leftOut();
         picks = inside.picks();
         made = inside.made();
@@ -56,6 +62,7 @@ final class Draft {
     PlannerState state() {
         return new PlannerState(
                 tune,
+                edited,
                 setup,
                 answer,
                 performance,
@@ -69,7 +76,8 @@ final class Draft {
                 strips,
                 undo,
                 redo,
-                unsaved);
+                unsaved,
+                fallen);
     }
 
     Inside inside() {

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.Strip;
+import org.mantice.editing.TuneEdit;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.instrument.Accordion;
@@ -105,19 +106,26 @@ public final class PlannerModel {
     }
 
     public void setAccordion(Accordion accordion) {
-        Setup s = state().setup();
-        deciding.decide("model.did.accordion", new Setup(accordion, s.player(), s.wishes(), s.locks()));
+        deciding.decide("model.did.accordion", state().setup().withAccordion(accordion));
     }
 
     /** The player with the weights of the profile. */
     public void setPlayer(Player player) {
-        Setup s = state().setup();
-        deciding.decide("model.did.player", new Setup(s.accordion(), player, s.wishes(), s.locks()));
+        deciding.decide("model.did.player", state().setup().withPlayer(player));
     }
 
     public void setWishes(Wishes wishes) {
-        Setup s = state().setup();
-        deciding.decide("model.did.wishes", new Setup(s.accordion(), s.player(), wishes, s.locks()));
+        deciding.decide("model.did.wishes", state().setup().withWishes(wishes));
+    }
+
+    /**
+     * Edits the tune, which is one step to undo; locks that have no place in it any more go with it, and are told.
+     *
+     * @throws org.mantice.editing.TuneEditException if one of the edits does not fit the tune; nothing is changed then
+     * @throws IllegalStateException if no tune is open
+     */
+    public void edit(TuneEdit... edits) {
+        deciding.edit(List.of(edits));
     }
 
     /** Adds a lock, in place of one on the same decision. */
@@ -133,8 +141,7 @@ public final class PlannerModel {
     }
 
     private void setLocks(String key, List<Lock> locks) {
-        Setup s = state().setup();
-        deciding.decide(key, new Setup(s.accordion(), s.player(), s.wishes(), locks));
+        deciding.decide(key, state().setup().withLocks(locks));
     }
 
     public void free(Lock lock) {

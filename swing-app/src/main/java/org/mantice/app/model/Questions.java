@@ -52,7 +52,7 @@ final class Questions {
         board.inside().made().ifPresent(made -> {
             OpenTune tune = made.tune();
             Setup setup = made.setup();
-            PlanFiles files = new PlanFiles(tune.fileName(), tune.read(), tune.part(), packs);
+            PlanFiles files = new PlanFiles(tune.fileName(), tune.read(), tune.part(), packs, setup.edits());
             desk.ask(
                     made.basis(),
                     (planning, cancelled) -> files.of(planning, priced(plan, planning), setup.player(), setup.locks()),

@@ -71,6 +71,8 @@ final class Undoing {
         boolean complete = !memory.state.isWorking();
         board.change(draft -> {
             draft.setup = memory.state.setup();
+            draft.edited = memory.state.edited();
+            draft.fallen = memory.state.fallen();
             draft.leftOut = memory.inside.leftOut();
             draft.version = memory.inside.version();
             Picks picks = memory.inside.picks().selecting(draft.picks.selected());

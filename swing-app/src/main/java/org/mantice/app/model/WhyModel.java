@@ -67,8 +67,8 @@ public record WhyModel(String heading, Optional<CostTree> costs, List<Row> choic
     }
 
     private static List<LockRow> locks(PlannerState state, Words words) {
-        if (state.tune().isEmpty()) return List.of();
-        Tune tune = state.tune().get().read().tune();
+        if (state.editedTune().isEmpty()) return List.of();
+        Tune tune = state.editedTune().get();
         MusicWords music = new MusicWords(words);
         return state.setup().locks().stream()
                 .map(lock ->

@@ -2,8 +2,8 @@ package org.mantice.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.mantice.layer.Places;
 import org.mantice.performance.Performance;
+import org.mantice.performance.Places;
 import org.mantice.plan.Figures;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Plan;

@@ -2,6 +2,7 @@ package org.mantice.app.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.mantice.editing.TuneEditException;
 import org.mantice.fault.FilePlace;
 import org.mantice.fault.ManticeException;
 import org.mantice.fault.TextPlace;
@@ -54,6 +55,7 @@ final class ProblemWords {
         Object[] args = ours.args().stream().map(engine::said).toArray();
         if (ours instanceof TuneReadException) return words.text("problems.tune." + ours.code(), args);
         if (ours instanceof JsonFileException) return words.text("problems.json." + ours.code(), args);
+        if (ours instanceof TuneEditException) return words.text("problems.edit." + ours.code(), args);
         if (ours instanceof TuneException) return words.text("problems.played." + ours.code(), args);
         if (ours instanceof TuneWriteException) return words.text("problems.write." + ours.code(), args);
         if (ours instanceof FileWriteException) return words.text("problems.write." + ours.code(), args);
@@ -65,7 +67,8 @@ final class ProblemWords {
         FilePlace place = ours.place();
         List<String> parts = new ArrayList<>();
         parts.add(
-                ours instanceof TuneException && place.file().equals("the tune")
+                (ours instanceof TuneException || ours instanceof TuneEditException)
+                                && place.file().equals("the tune")
                         ? words.text("problems.no-title")
                         : place.file());
         place.measure().ifPresent(number -> parts.add(words.text("problems.measure", number)));

@@ -21,6 +21,7 @@ import org.mantice.Planning;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
+import org.mantice.editing.EditedTune;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.performance.Pass;
@@ -142,6 +143,7 @@ public final class States {
     public PlannerState answered(Answer answer, List<Integer> compared) {
         return new PlannerState(
                 Optional.of(tune),
+                Optional.of(EditedTune.unedited(tune.read().tune())),
                 setup,
                 answer,
                 Optional.of(planning.performance()),
@@ -155,7 +157,8 @@ public final class States {
                 EnumSet.allOf(Strip.class),
                 Optional.empty(),
                 Optional.empty(),
-                false);
+                false,
+                List.of());
     }
 
     /** No tune open. */
@@ -163,6 +166,7 @@ public final class States {
         Setup setup = new Setup(
                 AccordionPresets.get("full-41-key-120-bass"), PlayerPresets.get("medium-hand"), Wishes.NONE, List.of());
         return new PlannerState(
+                Optional.empty(),
                 Optional.empty(),
                 setup,
                 new Answer.Nothing(),
@@ -177,7 +181,8 @@ public final class States {
                 EnumSet.allOf(Strip.class),
                 Optional.empty(),
                 Optional.empty(),
-                false);
+                false,
+                List.of());
     }
 
     /** The same but for what is given. */
@@ -185,6 +190,7 @@ public final class States {
             PlannerState state, Reading reading, OptionalInt differenceAt, Optional<Selection> selection) {
         return new PlannerState(
                 state.tune(),
+                state.edited(),
                 state.setup(),
                 state.answer(),
                 state.performance(),
@@ -198,7 +204,8 @@ public final class States {
                 state.strips(),
                 state.undo(),
                 state.redo(),
-                state.unsaved());
+                state.unsaved(),
+                state.fallen());
     }
 
     /** The same under other wishes, nothing planned anew. */
@@ -225,6 +232,7 @@ public final class States {
     private static PlannerState changed(PlannerState state, Optional<OpenTune> tune, Setup setup, Answer answer) {
         return new PlannerState(
                 tune,
+                state.edited(),
                 setup,
                 answer,
                 state.performance(),
@@ -238,7 +246,8 @@ public final class States {
                 state.strips(),
                 state.undo(),
                 state.redo(),
-                state.unsaved());
+                state.unsaved(),
+                state.fallen());
     }
 
     private List<Offer> offers(List<Plan> plans) {

@@ -32,7 +32,7 @@ import org.mantice.app.model.PlannerState;
 import org.mantice.app.screen.VirtualScreen;
 import org.mantice.app.screen.WindowTest;
 import org.mantice.app.work.AppFolder;
-import org.mantice.layer.Places;
+import org.mantice.performance.Places;
 import org.mantice.plan.Lock;
 import org.mantice.plugin.Packs;
 import org.mantice.tune.Tune;

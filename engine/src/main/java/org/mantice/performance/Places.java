@@ -1,7 +1,5 @@
-package org.mantice.layer;
+package org.mantice.performance;
 
-import org.mantice.performance.Performance;
-import org.mantice.performance.PlayedMeasure;
 import org.mantice.tune.Measure;
 import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
