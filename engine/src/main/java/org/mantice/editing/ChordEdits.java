@@ -5,6 +5,7 @@ import java.util.List;
 import org.mantice.editing.TuneEditException.Reason;
 import org.mantice.reading.ChordText;
 import org.mantice.tune.Measure;
+import org.mantice.tune.MusicalTime;
 import org.mantice.tune.PlacedChord;
 import org.mantice.tune.Tune;
 import org.mantice.tune.WrittenPlace;
@@ -41,7 +42,7 @@ final class ChordEdits {
                 spot.tune(), edit.from(), others(spot.tune().measure(edit.from().measure()), edit.from()));
         List<PlacedChord> chords =
                 new ArrayList<>(without.measure(edit.to().measure()).chords());
-        for (PlacedChord chord : moved) chords.add(own(chord, edit.to()));
+        for (PlacedChord chord : moved) chords.add(own(chord, edit.to().offset()));
         return with(without, edit.to(), chords);
     }
 
@@ -51,13 +52,13 @@ final class ChordEdits {
             throw spot.refuse(
                     Reason.NOT_PROPOSED, spot.words(edit.place()), here.get(0).symbol());
         List<PlacedChord> chords = others(spot.tune().measure(edit.place().measure()), edit.place());
-        for (PlacedChord chord : here) chords.add(own(chord, edit.place()));
+        for (PlacedChord chord : here) chords.add(own(chord, edit.place().offset()));
         return with(spot.tune(), edit.place(), chords);
     }
 
-    /** The chord at a place, written rather than proposed. */
-    private static PlacedChord own(PlacedChord chord, WrittenPlace place) {
-        return new PlacedChord(place.offset(), chord.symbol(), chord.alternate(), chord.optional(), false);
+    /** The chord at an offset, written rather than proposed. */
+    static PlacedChord own(PlacedChord chord, MusicalTime offset) {
+        return new PlacedChord(offset, chord.symbol(), chord.alternate(), chord.optional(), false);
     }
 
     /** One or more. */

@@ -44,7 +44,7 @@ final class Proposals {
     static Tune accepted(Spot spot) {
         check(spot);
         return withChords(spot.tune(), chords -> chords.stream()
-                .map(chord -> chord.proposed() ? new PlacedChord(chord.offset(), chord.symbol()) : chord)
+                .map(chord -> ChordEdits.own(chord, chord.offset()))
                 .toList());
     }
 

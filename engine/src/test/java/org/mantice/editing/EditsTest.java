@@ -59,6 +59,18 @@ class EditsTest {
     }
 
     @Test
+    void a_chord_in_brackets_may_be_left_out_and_a_second_one_is_for_later_passes() {
+        Tune tune = edited(WALTZ, new TuneEdit.SetChord(at(0), "(Am)"), new TuneEdit.SetChord(at(1), "G7 (Bdim)"));
+        PlacedChord optional = tune.measure(0).chords().get(0);
+        PlacedChord two = tune.measure(1).chords().get(0);
+
+        assertThat(optional.optional()).isTrue();
+        assertThat(two.alternate().orElseThrow()).hasToString("Bdim");
+        assertThat(edited(tune, new TuneEdit.MoveChord(at(1), at(4))).measure(4).chords())
+                .containsExactly(new PlacedChord(MusicalTime.ZERO, two.symbol(), two.alternate(), false, false));
+    }
+
+    @Test
     void a_text_that_is_no_chord_is_refused_at_once() {
         assertThatThrownBy(() -> new TuneEdit.SetChord(at(0), "Hm"))
                 .isInstanceOf(IllegalArgumentException.class)

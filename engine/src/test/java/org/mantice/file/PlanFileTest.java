@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +25,7 @@ import org.mantice.Alternatives;
 import org.mantice.PlanRequest;
 import org.mantice.Planner;
 import org.mantice.Planning;
+import org.mantice.editing.TuneEdit;
 import org.mantice.fault.FilePlace;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassRow;
@@ -40,10 +42,15 @@ import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 import org.mantice.player.Taste;
 import org.mantice.plugin.Packs;
+import org.mantice.reading.ChordText;
 import org.mantice.rule.GiveWay;
 import org.mantice.rule.HandMove;
+import org.mantice.tune.Barlines;
+import org.mantice.tune.Key;
 import org.mantice.tune.Loudness;
+import org.mantice.tune.Mode;
 import org.mantice.tune.MusicalTime;
+import org.mantice.tune.Tempo;
 import org.mantice.tune.Tune;
 import org.mantice.tune.Tunes;
 import org.mantice.tune.WrittenPlace;
@@ -76,13 +83,7 @@ class PlanFileTest {
 
     @Test
     void everyPlanIsValidUnderTheShippedSchema() throws IOException {
-        Schema schema;
-        try (InputStream in = PlanFile.class.getResourceAsStream("/org/mantice/schema/plan.schema.json")) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(text).contains("\"$schema\": \"https://json-schema.org/draft/2020-12/schema\"");
-            schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(text, InputFormat.JSON);
-        }
+        Schema schema = schema();
         for (Plan plan : plans()) {
             String json = file(plan).json();
 
@@ -90,6 +91,15 @@ class PlanFileTest {
             assertThat(schema.validate(
                             json.replaceFirst("\"direction\" : \"OUT\"", "\"direction\" : \"UP\""), InputFormat.JSON))
                     .isNotEmpty();
+        }
+    }
+
+    private static Schema schema() throws IOException {
+        try (InputStream in = PlanFile.class.getResourceAsStream("/org/mantice/schema/plan.schema.json")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(text).contains("\"$schema\": \"https://json-schema.org/draft/2020-12/schema\"");
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(text, InputFormat.JSON);
         }
     }
 
@@ -108,7 +118,10 @@ class PlanFileTest {
                 Loudness.values(),
                 ChordsPlayed.Alternates.values(),
                 LeftHandPlan.Jump.values(),
-                BellowsPlan.Direction.values()))
+                BellowsPlan.Direction.values(),
+                Mode.values(),
+                Barlines.Jump.values(),
+                ChordText.Letters.values()))
             assertThat(named).contains(Arrays.stream(values).map(Enum::name).toArray(String[]::new));
     }
 
@@ -122,6 +135,84 @@ class PlanFileTest {
             assertThat(read).isEqualTo(written.document());
             assertThat(planning.rescore(read.plan())).isEqualTo(plan);
             assertThat(read.explanation().cost()).isEqualTo(read.cost());
+        }
+    }
+
+    @Test
+    void editsOfEveryKindAreValidAndReadBack() throws IOException {
+        WrittenPlace place = new WrittenPlace(1, MusicalTime.QUARTER);
+        Barlines signs = new Barlines(
+                true,
+                Optional.of(3),
+                true,
+                List.of(1, 2),
+                true,
+                true,
+                true,
+                Optional.of(Barlines.Jump.DAL_SEGNO),
+                true,
+                true,
+                true);
+        List<TuneEdit> edits = List.of(
+                new TuneEdit.SetChord(place, "B\u266d7 (Dm)", ChordText.Letters.GERMAN),
+                new TuneEdit.MoveChord(place, new WrittenPlace(2, MusicalTime.of(1, 12))),
+                new TuneEdit.RemoveChord(place),
+                new TuneEdit.ProposeChords(),
+                new TuneEdit.AcceptChord(place),
+                new TuneEdit.AcceptChords(),
+                new TuneEdit.DismissProposals(),
+                new TuneEdit.SetPhrase(place, true),
+                new TuneEdit.SetBarlines(3, signs),
+                new TuneEdit.SetBarlines(4, Barlines.PLAIN),
+                new TuneEdit.SetTempo(place, Optional.of(Tempo.quarters(90))),
+                new TuneEdit.SetTempo(place, Optional.empty()),
+                new TuneEdit.SetKey(0, new Key(-3, Mode.DORIAN)));
+        assertThat(edits.stream().map(Object::getClass).distinct())
+                .hasSameElementsAs(List.of(TuneEdit.class.getPermittedSubclasses()));
+
+        PlanDocument document = withEdits(file(plans().get(0)).document(), edits);
+        String json = PlanFile.of(document, planning.performance()).json();
+
+        assertThat(PlanFile.parse(json.getBytes(StandardCharsets.UTF_8), HERE).document())
+                .isEqualTo(document);
+        assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
+        assertThat(schema().validate(json.replace("remove-chord", "drop-chord"), InputFormat.JSON))
+                .isNotEmpty();
+        refused(json.replace("remove-chord", "drop-chord"), "/tune/edits/2", "drop-chord");
+        refused(json.replace("B\u266d7 (Dm)", "Dr. Em"), "/tune/edits/0", "allowed: a chord symbol");
+        refused(json.replace("\"begins\" : true", "\"begins\" : \"soon\""), "/tune/edits/7/begins", "true or false");
+    }
+
+    private static PlanDocument withEdits(PlanDocument of, List<TuneEdit> edits) {
+        PlanDocument.TuneSource tune = of.tune();
+        return new PlanDocument(
+                of.engine(),
+                new PlanDocument.TuneSource(tune.title(), tune.file(), tune.sha256(), tune.part(), tune.entry(), edits),
+                of.settings(),
+                of.accordion(),
+                of.player(),
+                of.packs(),
+                of.locks(),
+                of.plan(),
+                of.figures(),
+                of.explanation());
+    }
+
+    /** As version 0.1 wrote it, which knew no edits; every later version must read it. */
+    @Test
+    void aStoredPlanOfVersion01IsRead() throws IOException {
+        try (InputStream stored = getClass().getResourceAsStream("0.1/two-steps.plan.json")) {
+            byte[] bytes = stored.readAllBytes();
+            PlanDocument document = PlanFile.parse(bytes, HERE).document();
+
+            assertThat(new String(bytes, StandardCharsets.UTF_8))
+                    .contains("\"version\" : \"0.1\"")
+                    .doesNotContain("edits");
+            assertThat(document.tune().edits()).isEmpty();
+            assertThat(document.plan().rightHand().events()).hasSize(5);
+            assertThat(document.explanation().cost()).isEqualTo(document.cost());
+            assertThat(schema().validate(new String(bytes, StandardCharsets.UTF_8), InputFormat.JSON))
+                    .isEmpty();
         }
     }
 

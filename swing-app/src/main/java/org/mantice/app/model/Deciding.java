@@ -140,6 +140,14 @@ final class Deciding {
                 editing.fallen()));
     }
 
+    /** @throws TuneEditException if one of the edits does not fit; nothing is changed then */
+    void goOn(Setup earlier) {
+        if (earlier.equals(state().setup())) return;
+        Optional<EditedTune> edited =
+                state().tune().map(tune -> Edits.apply(tune.read().tune(), earlier.edits()));
+        take(new Step("model.did.goOn", "", earlier, board.inside().leftOut(), edited, List.of()));
+    }
+
     /** What a decision leads to. */
     private record Step(
             String key,

@@ -119,6 +119,15 @@ public final class PlannerModel {
     }
 
     /**
+     * Goes on where earlier work on the open tune had come to, which is one step to undo.
+     *
+     * @throws org.mantice.editing.TuneEditException if one of its edits does not fit the tune; nothing is changed then
+     */
+    public void goOn(Setup earlier) {
+        deciding.goOn(earlier);
+    }
+
+    /**
      * Edits the tune, which is one step to undo; locks that have no place in it any more go with it, and are told.
      *
      * @throws org.mantice.editing.TuneEditException if one of the edits does not fit the tune; nothing is changed then

@@ -8,14 +8,12 @@ import java.util.Optional;
 import org.mantice.app.model.Background;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
-import org.mantice.app.model.Setup;
 import org.mantice.app.work.AbandonedCopy;
 import org.mantice.app.work.RecoveryCopy;
 import org.mantice.app.work.RecoveryWriter;
 import org.mantice.app.work.Restored;
 import org.mantice.app.work.UnsavedWork;
 import org.mantice.file.PlanFile;
-import org.mantice.plan.Lock;
 
 /** Keeps a copy of unsaved work while there is some, and brings back what other starts have left behind. */
 final class RecoveryWork {
@@ -144,14 +142,7 @@ final class RecoveryWork {
         papers.broughtBack(work.content(), work.savedTo());
         if (work.plan().isPresent()) model.reopen(work.tune(), work.plan().get().document());
         else model.open(work.tune());
-        Setup kept = work.setup();
-        if (!kept.accordion().equals(model.state().setup().accordion())) model.setAccordion(kept.accordion());
-        if (!kept.player().equals(model.state().setup().player())) model.setPlayer(kept.player());
-        if (!kept.wishes().equals(model.state().setup().wishes())) model.setWishes(kept.wishes());
-        if (!kept.locks().equals(model.state().setup().locks())) {
-            model.freeAll();
-            for (Lock lock : kept.locks()) model.lock(lock);
-        }
+        model.goOn(work.setup());
         talk.note(words -> words.text("window.broughtBack"));
     }
 }

@@ -10,15 +10,20 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.Setup;
 import org.mantice.app.model.Wishes;
+import org.mantice.editing.Edits;
+import org.mantice.editing.TuneEdit;
 import org.mantice.fault.Cause;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AccordionFile;
+import org.mantice.file.EditJson;
 import org.mantice.file.LockJson;
 import org.mantice.file.PlanFile;
 import org.mantice.file.PlayerFile;
@@ -80,6 +85,7 @@ final class RecoveryArchive {
         wishes.loudness().ifPresent(loudness -> wished.put("loudness", loudness.name()));
         wished.put("plans", wishes.plans());
         tree.set("locks", LockJson.tree(work.setup().locks()));
+        tree.set("edits", EditJson.tree(work.setup().edits()));
         return tree;
     }
 
@@ -130,20 +136,30 @@ final class RecoveryArchive {
     }
 
     private static UnsavedWork work(Path root, ObjectNode tree, TuneContent content) throws IOException {
+        OpenTune tune = content.open(
+                SmallJson.text(tree.path("tune").path("part")),
+                SmallJson.text(tree.path("tune").path("entry")));
         Setup setup = new Setup(
                 AccordionFile.read(root.resolve(ACCORDION)).accordion(),
                 PlayerFile.read(root.resolve(PLAYER)).player(),
                 wishes(tree.path("wishes")),
-                LockJson.locks(tree.path("locks")));
+                LockJson.locks(tree.path("locks")),
+                edits(tree, tune));
         Path plan = root.resolve(PLAN);
         return new UnsavedWork(
-                content.open(
-                        SmallJson.text(tree.path("tune").path("part")),
-                        SmallJson.text(tree.path("tune").path("entry"))),
+                tune,
                 content,
                 setup,
                 Files.exists(plan) ? Optional.of(PlanFile.read(plan)) : Optional.empty(),
                 SmallJson.path(tree.path("savedTo")));
+    }
+
+    /** Copies from before tunes could be edited have none; edits that do not fit are damage. */
+    private static List<TuneEdit> edits(ObjectNode tree, OpenTune tune) throws IOException {
+        if (!tree.has("edits")) return List.of();
+        List<TuneEdit> edits = EditJson.edits(tree.path("edits"));
+        Edits.apply(tune.read().tune(), edits);
+        return edits;
     }
 
     private static Optional<TuneContent> copied(Path copy, String name, Optional<Path> file) throws IOException {

@@ -10,6 +10,7 @@ import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.Setup;
 import org.mantice.app.model.States;
 import org.mantice.app.model.Wishes;
+import org.mantice.editing.TuneEdit;
 import org.mantice.file.PlanFile;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassButton;
@@ -18,8 +19,11 @@ import org.mantice.plan.Lock;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 import org.mantice.player.Taste;
+import org.mantice.tune.Key;
 import org.mantice.tune.Loudness;
+import org.mantice.tune.Mode;
 import org.mantice.tune.MusicalTime;
+import org.mantice.tune.Tempo;
 import org.mantice.tune.WrittenPlace;
 
 /** Unsaved work for tests. */
@@ -33,6 +37,11 @@ final class Works {
                     Set.of(new BassButton(BassRow.BASS, -3), new BassButton(BassRow.MINOR, 0))),
             new Lock.Turn(OptionalInt.empty(), new WrittenPlace(5, MusicalTime.ZERO), false),
             new Lock.Finger(OptionalInt.of(1), new WrittenPlace(0, MusicalTime.of(3, 8)), 1, 4));
+
+    static final List<TuneEdit> EDITS = List.of(
+            new TuneEdit.SetChord(new WrittenPlace(1, MusicalTime.QUARTER), "Am7/G (C)"),
+            new TuneEdit.SetTempo(new WrittenPlace(0, MusicalTime.ZERO), Optional.of(Tempo.quarters(88))),
+            new TuneEdit.SetKey(2, new Key(1, Mode.MAJOR)));
 
     private Works() {}
 
@@ -53,7 +62,8 @@ final class Works {
                 AccordionPresets.get("standard-34-key-72-bass"),
                 player(),
                 new Wishes(OptionalInt.of(96), OptionalInt.of(3), 5, Optional.of(Loudness.MP), 6),
-                LOCKS);
+                LOCKS,
+                EDITS);
     }
 
     /** The shipped example, every field filled, no plan yet. */
