@@ -9,9 +9,10 @@ import org.mantice.tune.Tune;
 
 /**
  * Chords for a melody: those of the lowest cost of all sequences that a chord for every beat can make, chosen from the
- * key's triads, its sevenths as an accordion's left hand has them, and its common secondary chords.
+ * key's triads, its dominants and those of its degrees, and its common borrowed chords.
  *
- * <p>The search is exact dynamic programming over beats, in time linear in their number. Chords repeated at the same
+ * <p>The search is exact dynamic programming over beats, in time linear in their number. A dominant takes its seventh
+ * afterwards, where the next chord's root lies a fifth below; that costs nothing. Chords repeated at the same
  * passage come from a second search: it pays for each beat that differs from what the first one gave the first such
  * passage. The weights are estimates, fitted as {@link HarmonyTable} tells. A pickup at the beginning gets no chord. A
  * major key, or one of no mode, is read as its relative minor where the melody ends on that key's note.

@@ -14,6 +14,8 @@ public enum HarmonyReason {
     LOWEST_NOTE,
     /** The other notes of the measure, and of its half, belong to it or do not. */
     REST_OF_MEASURE,
+    /** The notes of the beats beside, of the measures beside and of the whole tune go with it or do not. */
+    NOTES_AROUND,
     /** It follows the chord before. */
     PROGRESSION,
     /** A chord changes at this place of the measure. */

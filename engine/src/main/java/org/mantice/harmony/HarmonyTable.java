@@ -17,18 +17,14 @@ import java.util.Objects;
  * Costs in millipoints, read from a text beside this class that tells what they are and where they come from. They are
  * estimates: weights of a conditional random field (Lafferty, McCallum and Pereira 2001) trained with a margin of one
  * point a wrong beat (Gimpel and Smith 2010), a cost of 1,000 being one natural logarithm of a chance; fitted on folk
- * tunes with chords, none of them among those that the proposal is measured on.
+ * tunes with chords (by L-BFGS, with half the squares of the weights times 2 as a penalty, times 4 in minor keys), none of them among those that the proposal is measured on.
  */
 final class HarmonyTable {
     static final HarmonyTable MAJOR = read("major.txt");
     static final HarmonyTable MINOR = read("minor.txt");
 
-    /** Kinds of chord as to cadences: 1 tonic, 2 dominant, 3 fourth degree, 4 second degree, 0 any other. */
-    static final int FAMILIES = 5;
-
     private final List<String> chords = new ArrayList<>();
     private final List<String> roles = new ArrayList<>();
-    private final List<Integer> families = new ArrayList<>();
     private final Map<String, long[]> numbers = new HashMap<>();
 
     private HarmonyTable() {}
@@ -48,9 +44,9 @@ final class HarmonyTable {
         if (line.isBlank() || line.startsWith("#")) return;
         String[] words = line.trim().split("\\s+");
         if (words[0].equals("chord")) {
-            chords.add(words[1] + " " + words[2] + " " + words[3] + " " + words[1]);
+            chords.add(
+                    words[1] + " " + words[2] + " " + words[3] + " " + words[1] + (words.length > 4 ? " applied" : ""));
             roles.add(words[1]);
-            families.add(Integer.valueOf(words[4]));
             return;
         }
         long[] row = new long[words.length - 1];
@@ -64,7 +60,7 @@ final class HarmonyTable {
         return both;
     }
 
-    /** Each as degree, semitones, kind and role. */
+    /** Each as degree, semitones, kind, role and, for dominants, the word "applied". */
     List<String> chords() {
         return List.copyOf(chords);
     }
@@ -123,11 +119,26 @@ final class HarmonyTable {
         return number("rest-of-half", noteOfChord < 0 ? 4 : noteOfChord);
     }
 
+    /** A note around the slot with a chord, by the note's semitones above the tonic. */
+    long around(NotesAround.Place place, int aboveTonic, int role) {
+        return number("around", (12 * place.ordinal() + aboveTonic) * roles.size() + role);
+    }
+
+    /** A note of the beat before or after, by which note of the chord it is; 0 for other places. */
+    long beside(NotesAround.Place place, int noteOfChord) {
+        int part = noteOfChord < 0 ? 4 : noteOfChord;
+        return switch (place) {
+            case BEAT_BEFORE -> number("beat-before", part);
+            case BEAT_AFTER -> number("beat-after", part);
+            case MEASURE_BEFORE, MEASURE, MEASURE_AFTER, TUNE -> 0;
+        };
+    }
+
     long cadence(Slot.Cadence place, int role) {
-        return number("cadence", FAMILIES * place.ordinal() + families.get(role));
+        return number("cadence", place.ordinal() * roles.size() + role);
     }
 
     long strain(int place, int role) {
-        return number("strain", FAMILIES * place + families.get(role));
+        return number("strain", place * roles.size() + role);
     }
 }

@@ -23,7 +23,8 @@ record Slot(
         int strain,
         boolean repeated,
         boolean begins,
-        SlotMelody melody) {
+        SlotMelody melody,
+        NotesAround around) {
     /** Where a slot stands as to cadences; the order is that of the tables. */
     enum Cadence {
         NONE,

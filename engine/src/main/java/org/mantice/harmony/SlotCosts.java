@@ -28,6 +28,7 @@ final class SlotCosts {
         facts.put(HarmonyReason.LEAPS, leaps(chord));
         facts.put(HarmonyReason.LOWEST_NOTE, lowest(chord));
         facts.put(HarmonyReason.REST_OF_MEASURE, rest(chord));
+        facts.put(HarmonyReason.NOTES_AROUND, around(chord));
         facts.put(HarmonyReason.CADENCE, table.cadence(slot.cadence(), chord.role()));
         facts.put(HarmonyReason.STRAIN, table.strain(slot.strain(), chord.role()));
         return facts;
@@ -79,6 +80,19 @@ final class SlotCosts {
         long sum = 0;
         for (int note : slot.melody().lowestStruck()) sum += table.lowest(noteOf(chord, note));
         return sum;
+    }
+
+    private long around(Harmony chord) {
+        long sum = 0;
+        for (int note = 0; note < 12; note++) {
+            int above = Math.floorMod(note - tonic, 12);
+            int part = chord.noteOf(above);
+            for (NotesAround.Place place : NotesAround.Place.values()) {
+                long cost = table.around(place, above, chord.role()) + table.beside(place, part);
+                sum = Math.addExact(sum, Math.multiplyExact(slot.around().at(place, note), cost));
+            }
+        }
+        return sum / 1000;
     }
 
     private long rest(Harmony chord) {

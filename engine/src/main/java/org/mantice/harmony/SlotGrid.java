@@ -1,6 +1,7 @@
 package org.mantice.harmony;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.mantice.tune.Mark;
 import org.mantice.tune.Measure;
@@ -25,15 +26,26 @@ final class SlotGrid {
 
     List<Slot> slots() {
         List<Slot> slots = new ArrayList<>();
+        List<SlotMelody> melodies = new ArrayList<>();
+        List<Integer> measures = new ArrayList<>();
         boolean skipsFirst = tune.measure(0).pickup() && tune.measures().size() > 1;
-        for (int i = skipsFirst ? 1 : 0; i < tune.measures().size(); i++) addMeasure(i, slots);
+        for (int i = skipsFirst ? 1 : 0; i < tune.measures().size(); i++) {
+            List<SlotMelody> here = melodies(i, Beats.of(tune.measure(i)));
+            melodies.addAll(here);
+            measures.addAll(Collections.nCopies(here.size(), i));
+        }
+        List<NotesAround> around = NotesAround.of(melodies, measures);
+        for (int from = 0, i = skipsFirst ? 1 : 0; i < tune.measures().size(); i++) {
+            int to = from + Beats.of(tune.measure(i)).beats().size();
+            addMeasure(i, melodies.subList(from, to), around.subList(from, to), slots);
+            from = to;
+        }
         return slots;
     }
 
-    private void addMeasure(int index, List<Slot> slots) {
+    private void addMeasure(int index, List<SlotMelody> melodies, List<NotesAround> around, List<Slot> slots) {
         Measure measure = tune.measure(index);
         Beats beats = Beats.of(measure);
-        List<SlotMelody> melodies = melodies(index, beats);
         for (int j = 0; j < beats.beats().size(); j++) {
             Beats.Beat beat = beats.beats().get(j);
             boolean last = j == beats.beats().size() - 1;
@@ -50,7 +62,8 @@ final class SlotGrid {
                     j == 0 && strains.begins(index),
                     measure.melody().stream()
                             .anyMatch(event -> !event.isRest() && event.offset().equals(beat.start())),
-                    melodies.get(j)));
+                    melodies.get(j),
+                    around.get(j)));
         }
     }
 

@@ -46,7 +46,7 @@ final class SlotMelody {
         return sounding[pitchClass * 6 + accent * 2 + (byStep ? 1 : 0)];
     }
 
-    private long sounding(int pitchClass) {
+    long sounding(int pitchClass) {
         long sum = 0;
         for (int i = 0; i < 6; i++) sum += sounding[pitchClass * 6 + i];
         return sum;

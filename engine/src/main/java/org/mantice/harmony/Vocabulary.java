@@ -16,32 +16,23 @@ import org.mantice.tune.Mode;
 record Vocabulary(List<Harmony> chords, HarmonyTable table) {
     private static final Map<Mode, List<String>> BORROWED = Map.of(
             Mode.MIXOLYDIAN,
-            List.of(
-                    "I 0 major I",
-                    "bVII 10 major V",
-                    "v 7 minor v",
-                    "IV 5 major IV",
-                    "ii 2 minor ii",
-                    "vi 9 minor vi",
-                    "I7 0 dominant I7"),
+            List.of("I 0 major I", "bVII 10 major V", "v 7 minor v", "IV 5 major IV", "ii 2 minor ii", "vi 9 minor vi"),
             Mode.LYDIAN,
             List.of(
                     "I 0 major I",
                     "V 7 major V",
-                    "II 2 major IV",
+                    "II 2 major IV applied",
                     "vi 9 minor vi",
                     "iii 4 minor iii",
-                    "vii 11 minor v",
-                    "II7 2 dominant II7"),
+                    "vii 11 minor v"),
             Mode.PHRYGIAN,
             List.of(
                     "i 0 minor i",
                     "bII 1 major V",
                     "bvii 10 minor v",
                     "iv 5 minor iv",
-                    "bIII 3 major III",
-                    "bVI 8 major VI",
-                    "bIII7 3 dominant VII7"),
+                    "bIII 3 major III applied",
+                    "bVI 8 major VI"),
             Mode.LOCRIAN,
             List.of(
                     "i0 0 diminished i",
@@ -72,6 +63,6 @@ record Vocabulary(List<Harmony> chords, HarmonyTable table) {
 
     private static Harmony harmony(String[] words, HarmonyTable table) {
         ChordKind kind = ChordKind.ofMusicXml(words[2]).orElseThrow();
-        return new Harmony(words[0], Integer.parseInt(words[1]), kind, table.role(words[3]));
+        return new Harmony(words[0], Integer.parseInt(words[1]), kind, table.role(words[3]), words.length > 4);
     }
 }

@@ -17,10 +17,10 @@ import org.mantice.tune.Tune;
 class ChordProposalCorpusTest {
     /**
      * The tunes measured on are, of those in sorted order whose number from 0 is divisible by 8, the first 100 with
-     * chords. The weights were fitted on tunes of other numbers and other titles.
+     * chords. The weights were fitted, and what is weighed was chosen, on tunes of other numbers and other titles.
      */
     @Test
-    void on_100_folk_tunes_the_proposal_beats_the_tonic_by_25_points_and_primary_triads_by_9() throws IOException {
+    void on_100_folk_tunes_the_proposal_beats_the_tonic_and_primary_triads_by_10_points() throws IOException {
         Agreement agreement = new Agreement();
         List<Path> files = sorted("abc-nottingham", ".abc");
         int tunes = 0;
@@ -34,8 +34,8 @@ class ChordProposalCorpusTest {
 
         assertThat(tunes).isEqualTo(100);
         System.out.println("Folk tunes, " + agreement);
-        assertThat(agreement.proposed()).isGreaterThan(agreement.tonicOnly() + 0.25);
-        assertThat(agreement.proposed()).isGreaterThan(agreement.primary() + 0.09);
+        assertThat(agreement.proposed()).isGreaterThan(agreement.tonicOnly() + 0.10);
+        assertThat(agreement.proposed()).isGreaterThan(agreement.primary() + 0.10);
     }
 
     /** Nothing was fitted on lead sheets: songs and dances in many keys, with more kinds of chord than are proposed. */
