@@ -17,7 +17,8 @@ import java.util.Objects;
  * Costs in millipoints, read from a text beside this class that tells what they are and where they come from. They are
  * estimates: weights of a conditional random field (Lafferty, McCallum and Pereira 2001) trained with a margin of one
  * point a wrong beat (Gimpel and Smith 2010), a cost of 1,000 being one natural logarithm of a chance; fitted on folk
- * tunes with chords (by L-BFGS, with half the squares of the weights times 2 as a penalty, times 4 in minor keys), none of them among those that the proposal is measured on.
+ * tunes with chords (by L-BFGS, half the squares of the weights times 2 as a penalty, times 4 in minor keys), none of
+ * them among those that the proposal is measured on.
  */
 final class HarmonyTable {
     static final HarmonyTable MAJOR = read("major.txt");
