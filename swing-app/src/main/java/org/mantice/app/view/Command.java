@@ -42,6 +42,7 @@ public enum Command {
     SHOW_WHY(Group.SHOW),
     SHOW_DIFFERENCES(Group.SHOW),
     SHOW_TASTE(Group.SHOW),
+    SHOW_MAP(Group.SHOW),
     LARGER(Group.SHOW),
     SMALLER(Group.SHOW),
     USUAL_SIZE(Group.SHOW),

@@ -19,7 +19,8 @@ import org.mantice.app.model.ProfileChoices;
 import org.mantice.app.words.Words;
 
 /**
- * The whole planner in one panel: setup, figures, sheet, why, differences, taste. It knows no frame and brings its own
+ * The whole planner in one panel: setup, figures, sheet, why, differences, taste, button map.
+ * It knows no frame and brings its own
  * keys, so that it works in any program's window. Files, looks and languages are the host's: it binds their commands.
  */
 public final class PlannerPanel extends JPanel {
@@ -125,6 +126,7 @@ public final class PlannerPanel extends JPanel {
         LaterView differences =
                 later(behind, () -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
         LaterView taste = later(behind, () -> new TasteView(model, words, actions));
+        LaterView map = later(behind, () -> new ButtonMapView(model, words));
         deck.add(later(behind, () -> new SheetTableView(model, words)), TABLE);
         JPanel below = new JPanel(new BorderLayout());
         below.add(head, BorderLayout.PAGE_START);
@@ -132,6 +134,7 @@ public final class PlannerPanel extends JPanel {
         side.addTab(words.text("window.tab.why"), why);
         side.addTab(words.text("window.tab.differences"), differences);
         side.addTab(words.text("window.tab.taste"), taste);
+        side.addTab(words.text("window.tab.map"), map);
         side.addChangeListener(event -> callFor(side.getSelectedComponent()));
         side.getAccessibleContext().setAccessibleName(words.text("window.side"));
         below.setMinimumSize(new Dimension());
@@ -158,6 +161,7 @@ public final class PlannerPanel extends JPanel {
         actions.bind(Command.SHOW_WHY, () -> showSide(0), state -> true);
         actions.bind(Command.SHOW_DIFFERENCES, () -> showSide(1), state -> true);
         actions.bind(Command.SHOW_TASTE, () -> showSide(2), state -> true);
+        actions.bind(Command.SHOW_MAP, () -> showSide(3), state -> true);
         actions.bind(
                 Command.LARGER, () -> setZoomPercent(Zoom.larger(zoomPercent)), state -> zoomPercent < Zoom.most());
         actions.bind(

@@ -217,6 +217,9 @@ class PlannerPanelTest {
         act(Command.SHOW_TASTE);
         assertThat(find((Container) side.getSelectedComponent(), TasteView.class))
                 .isNotNull();
+        act(Command.SHOW_MAP);
+        assertThat(find((Container) side.getSelectedComponent(), ButtonMapView.class))
+                .isNotNull();
         act(Command.SHOW_DIFFERENCES);
         assertThat(find((Container) side.getSelectedComponent(), DifferencesView.class))
                 .isNotNull();
