@@ -55,8 +55,8 @@ class BassScaleTest {
 
     private static List<BassButton> on(int tonic) {
         return SHAPE.stream()
-                .map(step -> new BassButton(
-                        step.counterbass() ? BassRow.COUNTERBASS : BassRow.BASS, tonic + step.column()))
+                .map(step ->
+                        new BassButton(step.counterbass() ? BassRow.COUNTERBASS : BassRow.BASS, tonic + step.column()))
                 .toList();
     }
 }

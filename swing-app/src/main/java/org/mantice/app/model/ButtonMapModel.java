@@ -38,8 +38,7 @@ public record ButtonMapModel(ButtonMap map, String heading, String legend) {
     private static Optional<LeftHandPlan> plan(PlannerState state) {
         return state.selection()
                 .filter(selection -> selection.offer() < state.offers().size())
-                .map(selection ->
-                        state.offers().get(selection.offer()).plan().leftHand());
+                .map(selection -> state.offers().get(selection.offer()).plan().leftHand());
     }
 
     private static Optional<LeftHandPlan.Event> press(PlannerState state) {

@@ -16,8 +16,7 @@ import org.mantice.instrument.StradellaBass;
  * @param buttonMm diameter of a button
  * @param measured whether the places come from an instrument; else they are an estimate
  */
-public record ButtonMap(
-        List<Button> buttons, double buttonMm, double widthMm, double heightMm, boolean measured) {
+public record ButtonMap(List<Button> buttons, double buttonMm, double widthMm, double heightMm, boolean measured) {
     private static final double MARGIN_MM = 10;
     private static final double MICRONS = 1_000;
 
@@ -103,10 +102,18 @@ public record ButtonMap(
         }
         int side = way == Way.OUTWARD ? 1 : -1;
         return IntStream.range(0, buttons.size())
-                .filter(i -> side * buttons.get(i).button().row().compareTo(start.button().row()) > 0)
+                .filter(i -> side
+                                * buttons.get(i)
+                                        .button()
+                                        .row()
+                                        .compareTo(start.button().row())
+                        > 0)
                 .boxed()
                 .min(Comparator.comparingInt((Integer i) -> side
-                                * buttons.get(i).button().row().compareTo(start.button().row()))
+                                * buttons.get(i)
+                                        .button()
+                                        .row()
+                                        .compareTo(start.button().row()))
                         .thenComparingDouble(i -> Math.abs(buttons.get(i).y() - start.y())))
                 .orElse(from);
     }

@@ -76,10 +76,10 @@ public final class ButtonMapPainter {
     private void cross(Graphics2D graphics, ButtonMap.Button button, double radius) {
         graphics.setColor(colours.caution());
         graphics.setStroke(new BasicStroke(THICK));
-        graphics.draw(new Line2D.Double(
-                button.x() - radius, button.y() - radius, button.x() + radius, button.y() + radius));
-        graphics.draw(new Line2D.Double(
-                button.x() - radius, button.y() + radius, button.x() + radius, button.y() - radius));
+        graphics.draw(
+                new Line2D.Double(button.x() - radius, button.y() - radius, button.x() + radius, button.y() + radius));
+        graphics.draw(
+                new Line2D.Double(button.x() - radius, button.y() + radius, button.x() + radius, button.y() - radius));
     }
 
     private void letters(Graphics2D graphics, ButtonMap.Button button, Color colour) {

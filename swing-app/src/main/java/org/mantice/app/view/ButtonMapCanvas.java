@@ -132,7 +132,8 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
         ButtonMap map = shown.orElseThrow().map();
         double readable = LINES_A_BUTTON * getFontMetrics(getFont()).getHeight() / map.buttonMm();
         if (getParent() == null) return readable;
-        double whole = Math.min(getParent().getWidth() / map.widthMm(), getParent().getHeight() / map.heightMm());
+        double whole =
+                Math.min(getParent().getWidth() / map.widthMm(), getParent().getHeight() / map.heightMm());
         return Math.max(readable, Math.min(MOST_ENLARGED * readable, whole));
     }
 
@@ -150,8 +151,7 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
     }
 
     private OptionalInt at(MouseEvent event) {
-        return shown.map(model ->
-                        model.map().at((event.getX() - left()) / pixelsPerMm(), event.getY() / pixelsPerMm()))
+        return shown.map(model -> model.map().at((event.getX() - left()) / pixelsPerMm(), event.getY() / pixelsPerMm()))
                 .orElse(OptionalInt.empty());
     }
 

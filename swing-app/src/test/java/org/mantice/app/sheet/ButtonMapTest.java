@@ -23,11 +23,7 @@ class ButtonMapTest {
 
     private static ButtonMap map(StradellaBass layout) {
         return ButtonMap.of(
-                layout,
-                List.of(button("C bass"), button("C major")),
-                List.of(4, 3),
-                List.of(button("G bass")),
-                MUSIC);
+                layout, List.of(button("C bass"), button("C major")), List.of(4, 3), List.of(button("G bass")), MUSIC);
     }
 
     private static ButtonMap.Button find(ButtonMap map, String name) {
@@ -48,7 +44,8 @@ class ButtonMapTest {
         assertThat(map.buttons()).hasSize(120);
         assertThat(find(map, "G bass").y()).isLessThan(find(map, "C bass").y());
         assertThat(find(map, "C major").x()).isGreaterThan(find(map, "C bass").x());
-        assertThat(find(map, "E counterbass").x()).isLessThan(find(map, "C bass").x());
+        assertThat(find(map, "E counterbass").x())
+                .isLessThan(find(map, "C bass").x());
         assertThat(map.buttons()).allSatisfy(button -> {
             assertThat(button.x()).isBetween(0.0, map.widthMm());
             assertThat(button.y()).isBetween(0.0, map.heightMm());
@@ -62,7 +59,8 @@ class ButtonMapTest {
         assertThat(find(map, "C bass").finger()).hasValue(4);
         assertThat(find(map, "C major").finger()).hasValue(3);
         assertThat(find(map, "G bass").before()).isTrue();
-        assertThat(map.buttons().stream().filter(one -> one.finger().isPresent())).hasSize(2);
+        assertThat(map.buttons().stream().filter(one -> one.finger().isPresent()))
+                .hasSize(2);
         assertThat(map.buttons().stream().filter(ButtonMap.Button::marked))
                 .extracting(ButtonMap.Button::letters)
                 .containsExactly("A♭", "C", "E");
@@ -83,7 +81,8 @@ class ButtonMapTest {
     void aDisplacedRowIsDrawnWhereItLies() {
         ButtonMap moved = map(FULL.displaced(BassRow.DIMINISHED, -1));
 
-        assertThat(find(moved, "C diminished").y()).isEqualTo(find(map(FULL), "F diminished").y());
+        assertThat(find(moved, "C diminished").y())
+                .isEqualTo(find(map(FULL), "F diminished").y());
     }
 
     @Test

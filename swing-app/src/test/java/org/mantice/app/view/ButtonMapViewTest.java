@@ -51,7 +51,8 @@ class ButtonMapViewTest {
 
         List<LeftHandPlan.Event> events =
                 model.state().offers().get(0).plan().leftHand().events();
-        String button = events.get(3).buttons().get(0).toString().replace("b ", "♭ ").replace("#", "♯");
+        String button =
+                events.get(3).buttons().get(0).toString().replace("b ", "♭ ").replace("#", "♯");
         assertThat(said.getText())
                 .contains(button + " with finger " + events.get(3).fingers().get(0))
                 .contains("\nbefore: ");
