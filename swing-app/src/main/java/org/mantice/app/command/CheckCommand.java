@@ -118,7 +118,8 @@ final class CheckCommand implements Callable<Integer> {
     private String checkPlan(Path file) {
         PlanDocument document = PlanFile.read(file).document();
         String head = file + ": plan \"" + document.plan().label() + "\" of "
-                + document.tune().file() + ", cost " + ComparisonText.cost(document.cost());
+                + document.tune().file() + edits(document.tune().edits().size()) + ", cost "
+                + ComparisonText.cost(document.cost());
         if (document.explanation().cost() != document.cost())
             throw new IllegalArgumentException(
                     "the explanation says " + document.explanation().cost() + " and the decisions cost "
@@ -132,6 +133,11 @@ final class CheckCommand implements Callable<Integer> {
             throw new IllegalArgumentException("the rules of today price it at " + ComparisonText.cost(cost)
                     + " instead of " + ComparisonText.cost(document.cost()));
         return head + "; priced anew: the same";
+    }
+
+    private static String edits(int count) {
+        if (count == 0) return "";
+        return count == 1 ? " with 1 edit" : " with " + count + " edits";
     }
 
     /** Tunes of a book that cannot be read. */

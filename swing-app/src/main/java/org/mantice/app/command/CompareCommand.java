@@ -48,6 +48,8 @@ final class CompareCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println("first  " + first + ": " + mine.plan().label() + ", cost " + ComparisonText.cost(mine.cost()));
         out.println("second " + second + ": " + theirs.plan().label() + ", cost " + ComparisonText.cost(theirs.cost()));
+        if (!mine.tune().edits().equals(theirs.tune().edits()))
+            out.println("the tune was not edited alike for both: places are those of the first");
         List<PlanDifference> differences = PlanDifference.between(mine.plan(), theirs.plan());
         out.println(differences.size() + (differences.size() == 1 ? " decision differs" : " decisions differ"));
         Function<WrittenPlace, String> places = PlannedTune.places(first, mine);
