@@ -3,6 +3,8 @@ package org.mantice.app.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.net.URI;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -27,6 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.mantice.app.model.Setup;
 import org.mantice.file.PlanFile;
 
 class RecoveryCopyTest {
@@ -320,6 +324,38 @@ class RecoveryCopyTest {
 
         assertThat(found()).isEmpty();
         assertThat(notices).extracting(Notice::key).containsExactly("work.recovery-broken");
+    }
+
+    @Test
+    void copyFromBeforeTunesCouldBeEditedComesBackWithoutEdits() throws IOException {
+        leaveChanged("/recovery.json", head(tree -> tree.remove("edits")));
+
+        assertThat(restored(found().get(0)).setup())
+                .isEqualTo(withoutEdits(Works.unplanned().setup()));
+    }
+
+    @Test
+    void copyWhoseEditsDoNotFitItsTuneIsSetAside() throws IOException {
+        leaveChanged(
+                "/recovery.json",
+                head(tree -> tree.withArray("edits").addObject().put("edit", "accept-chords")));
+
+        assertThat(ours.restore(found().get(0))).isEmpty();
+        assertThat(notices).extracting(Notice::key).containsExactly("work.recovery-broken");
+    }
+
+    private static Setup withoutEdits(Setup setup) {
+        return new Setup(setup.accordion(), setup.player(), setup.wishes(), setup.locks());
+    }
+
+    /** What a copy says first, changed. */
+    private String head(Consumer<ObjectNode> change) throws IOException {
+        Path copy = leave(Works.unplanned());
+        try (FileSystem zip = FileSystems.newFileSystem(URI.create("jar:" + copy.toUri()), Map.of())) {
+            ObjectNode tree = (ObjectNode) new ObjectMapper().readTree(Files.readString(zip.getPath("/recovery.json")));
+            change.accept(tree);
+            return tree.toString();
+        }
     }
 
     @ParameterizedTest
