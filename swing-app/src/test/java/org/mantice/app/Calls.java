@@ -8,11 +8,11 @@ import java.nio.file.Path;
 /** Runs the launcher inside the test's JVM and keeps what it printed. */
 public final class Calls {
     /** What one call gave. */
-    record Answer(int code, String out, String err) {}
+    public record Answer(int code, String out, String err) {}
 
     private Calls() {}
 
-    static Answer call(Object... args) {
+    public static Answer call(Object... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         String[] words = new String[args.length];

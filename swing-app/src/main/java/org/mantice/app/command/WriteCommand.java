@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.mantice.app.files.FileKind;
 import org.mantice.app.files.PlannedTune;
+import org.mantice.app.files.PlayedScore;
 import org.mantice.app.files.ScoreFormat;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AtomicFile;
@@ -21,9 +22,6 @@ import org.mantice.performance.Performer;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.reading.ReadOptions;
 import org.mantice.tune.Tune;
-import org.mantice.writing.Marking;
-import org.mantice.writing.MusicXmlWriter;
-import org.mantice.writing.PassRegisters;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -115,10 +113,9 @@ final class WriteCommand implements Callable<Integer> {
         ReadOptions options = part == null ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
         Tune read = job.read(options).tune();
         if (!unrolled) return read;
-        return MusicXmlWriter.unrolled(
-                Performer.perform(
-                        read, SettingsBuilder.of(read).timesThrough(times).build()),
-                Marking.NONE);
+        Performance performance = Performer.perform(
+                read, SettingsBuilder.of(read).timesThrough(times).build());
+        return new PlayedScore(performance, Optional.empty()).tune();
     }
 
     private static Tune planned(Path file) {
@@ -129,7 +126,9 @@ final class WriteCommand implements Callable<Integer> {
                     "its tune " + document.tune().file() + " is not there; allowed: at its place or beside the plan");
         Tune tune = PlannedTune.tune(found.get(), document);
         Performance performance = Performer.perform(tune, document.settings());
-        return MusicXmlWriter.unrolled(
-                performance, new PassRegisters(performance, document.plan().variation(), document.accordion()));
+        return new PlayedScore(
+                        performance,
+                        Optional.of(new PlayedScore.Registers(document.plan().variation(), document.accordion())))
+                .tune();
     }
 }

@@ -20,6 +20,7 @@ import org.mantice.tune.Tune;
  * What the setup bar says: the tune, and each setting with what holds where the player has chosen nothing.
  *
  * @param open whether a tune is open; else only the title is of use
+ * @param melody the part with the melody; empty where the file has no other
  * @param leftOut what the tune does not hold as its file has it, one line each
  * @param tempo felt beats a minute, rounded
  * @param beat the felt beat, in words
@@ -30,6 +31,7 @@ import org.mantice.tune.Tune;
 public record SetupModel(
         boolean open,
         String title,
+        String melody,
         List<String> leftOut,
         Setting tempo,
         String beat,
@@ -70,6 +72,10 @@ public record SetupModel(
             return new SetupModel(
                     true,
                     tune.title().isBlank() ? words.text("setup.untitled") : tune.title(),
+                    MelodyModel.hasChoice(read.get())
+                            ? words.text(
+                                    "setup.melody", read.get().melody().part().label())
+                            : "",
                     read.get().skipped().stream().map(music::skipped).toList(),
                     new Setting(
                             (int) Math.round(feltBeats(settings, tune)),
@@ -93,6 +99,7 @@ public record SetupModel(
             return new SetupModel(
                     false,
                     words.text("setup.noTune"),
+                    "",
                     List.of(),
                     none,
                     "",

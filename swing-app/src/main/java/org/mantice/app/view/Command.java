@@ -8,9 +8,12 @@ package org.mantice.app.view;
 public enum Command {
     OPEN(Group.FILE),
     OPEN_PLAN(Group.FILE),
+    ANOTHER_TUNE(Group.FILE),
+    MELODY(Group.FILE),
     SAVE(Group.FILE),
     SAVE_AS(Group.FILE),
     EXPORT_JSON(Group.FILE),
+    WRITE_MUSICXML(Group.FILE),
     SAVE_PLAYER(Group.FILE),
     QUIT(Group.FILE),
 

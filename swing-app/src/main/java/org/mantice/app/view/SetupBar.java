@@ -31,6 +31,7 @@ public final class SetupBar extends JPanel {
     private final transient PlannerModel model;
     private final transient Words words;
     private final JLabel title = new JLabel();
+    private final JButton melody = new JButton();
     private final JButton leftOut = new JButton();
     private final PickField<Accordion> accordion;
     private final PickField<Player> player;
@@ -79,6 +80,7 @@ public final class SetupBar extends JPanel {
         add(settings());
         add(progress(actions), BorderLayout.PAGE_END);
         leftOut.addActionListener(event -> listLeftOut());
+        melody.addActionListener(actions.get(Command.MELODY));
         getAccessibleContext().setAccessibleName(words.text("setup.title"));
         model.addListener(this::show);
         show(model.state());
@@ -124,6 +126,7 @@ public final class SetupBar extends JPanel {
         JPanel who = new JPanel(new WrappingLayout(10, 4));
         title.putClientProperty("FlatLaf.styleClass", "h3");
         who.add(title);
+        who.add(melody);
         who.add(leftOut);
         who.add(accordion);
         who.add(air);
@@ -167,6 +170,9 @@ public final class SetupBar extends JPanel {
     private void showOther(PlannerState state) {
         SetupModel setup = SetupModel.of(state, words);
         title.setText(setup.title());
+        melody.setVisible(!setup.melody().isEmpty());
+        melody.setText(setup.melody());
+        melody.getAccessibleContext().setAccessibleName(setup.melody());
         leftOut.setVisible(!setup.leftOut().isEmpty());
         leftOut.setText(words.text("setup.leftOut", setup.leftOut().size()));
         leftOut.getAccessibleContext().setAccessibleName(leftOut.getText());

@@ -30,6 +30,7 @@ public final class MainWindow extends JFrame implements Talk {
     private final transient Dialogs dialogs;
     private final transient OpeningWork opening;
     private final transient SavingWork saving;
+    private final transient WritingWork writing;
     private final transient WindowPlace place;
     private transient Words words = Words.of(Locale.ENGLISH);
     private transient Actions actions = new Actions(words);
@@ -47,6 +48,7 @@ public final class MainWindow extends JFrame implements Talk {
         this.dialogs = new SwingDialogs(() -> this, () -> words);
         this.opening = new OpeningWork(model, papers, keeping, threads, this);
         this.saving = new SavingWork(model, papers, keeping, threads, this);
+        this.writing = new WritingWork(model, papers, keeping, threads, this);
         this.place = new WindowPlace(this);
         speak(language);
         content().panel().setZoomPercent(keeping.remembered().appearance().zoomPercent());
@@ -68,7 +70,7 @@ public final class MainWindow extends JFrame implements Talk {
         JComponent.setDefaultLocale(words.locale());
         setLocale(words.locale());
         actions = new Actions(words);
-        WindowCommands.bind(this, actions, opening, saving);
+        WindowCommands.bind(this, actions, opening, saving, writing);
         Listening own = model.listeningDuring(this::build);
         PlannerPanel panel = content().panel();
         letGo = () -> {

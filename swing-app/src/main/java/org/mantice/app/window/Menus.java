@@ -59,8 +59,17 @@ final class Menus {
 
     private static boolean startsSection(Command command) {
         return switch (command) {
-            case SAVE, EXPORT_JSON, QUIT, LOCK, CHOOSE_SELECTED, NEXT_DIFFERENCE, SHOW_SETUP, LARGER, LIGHT, ENGLISH ->
-                true;
+            case ANOTHER_TUNE,
+                    SAVE,
+                    EXPORT_JSON,
+                    QUIT,
+                    LOCK,
+                    CHOOSE_SELECTED,
+                    NEXT_DIFFERENCE,
+                    SHOW_SETUP,
+                    LARGER,
+                    LIGHT,
+                    ENGLISH -> true;
             default -> false;
         };
     }

@@ -23,16 +23,22 @@ final class OpeningWork {
     private final Keeping keeping;
     private final Threads threads;
     private final Talk talk;
+    private final PickingWork picking;
 
     /** What became of several files of which one was wanted. */
     private record Found(Optional<Opened> opened, Optional<Path> file, List<Throwable> failures, List<Path> rest) {}
 
     OpeningWork(PlannerModel model, Papers papers, Keeping keeping, Threads threads, Talk talk) {
+        this.picking = new PickingWork(model, papers, keeping, threads, talk);
         this.model = model;
         this.papers = papers;
         this.keeping = keeping;
         this.threads = threads;
         this.talk = talk;
+    }
+
+    PickingWork picking() {
+        return picking;
     }
 
     /** Opens the first of the files that can be opened, and says what becomes of the others. */
@@ -85,6 +91,8 @@ final class OpeningWork {
         if (opened instanceof Opened.Tune tune) {
             papers.opened(tune.content(), Optional.empty());
             model.open(tune.tune());
+        } else if (opened instanceof Opened.Book book) {
+            picking.pick(book);
         } else if (opened instanceof Opened.PlanWithTune plan) {
             papers.opened(plan.content(), Optional.of(plan.file()));
             model.reopen(plan.tune(), plan.plan());
@@ -101,28 +109,8 @@ final class OpeningWork {
 
     private void openWith(PlanDocument plan, Path file, Path tune) {
         threads.read(
-                () -> attempt(() -> TuneOpening.open(plan, file, tune)),
+                () -> Attempt.at(() -> TuneOpening.open(plan, file, tune)),
                 found -> found.accept(this::take, talk::trouble));
-    }
-
-    /** A result or what went wrong. */
-    private record Attempt<T>(Optional<T> result, Optional<Throwable> failure) {
-        void accept(Consumer<T> done, Consumer<Throwable> failed) {
-            result.ifPresent(done);
-            failure.ifPresent(failed);
-        }
-    }
-
-    private interface Risky<T> {
-        T get();
-    }
-
-    private static <T> Attempt<T> attempt(Risky<T> work) {
-        try {
-            return new Attempt<>(Optional.of(work.get()), Optional.empty());
-        } catch (ManticeException | IllegalArgumentException e) {
-            return new Attempt<>(Optional.empty(), Optional.of(e));
-        }
     }
 
     private boolean openedProfile(Path file) {
@@ -140,7 +128,7 @@ final class OpeningWork {
 
     private <P> void openProfile(Path file, Function<String, Optional<Shelved<P>>> shelf, Consumer<P> use) {
         threads.read(
-                () -> attempt(() -> shelf.apply(file.toString())
+                () -> Attempt.at(() -> shelf.apply(file.toString())
                         .orElseThrow(() ->
                                 new IllegalArgumentException("file is " + file + "; allowed: a profile that is there"))
                         .load()),

@@ -25,7 +25,8 @@ final class Pages {
         dialog.dispose();
     }
 
-    private static void keepOnScreen(JDialog dialog) {
+    /** No larger than most of its screen, over the window. */
+    static void keepOnScreen(JDialog dialog) {
         GraphicsConfiguration screen = dialog.getGraphicsConfiguration();
         Rectangle bounds = screen.getBounds();
         Dimension size = dialog.getSize();

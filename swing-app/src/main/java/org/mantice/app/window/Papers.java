@@ -36,6 +36,10 @@ final class Papers {
         broughtBack = false;
     }
 
+    Optional<TuneContent> content() {
+        return content;
+    }
+
     Optional<Path> savedTo() {
         return savedTo;
     }
@@ -48,12 +52,18 @@ final class Papers {
         return content.isPresent() && (broughtBack || state.unsaved());
     }
 
-    /** The name of the tune's file without folder and ending, for names of other files. */
+    /**
+     * The name of the tune's file without folder and ending, for names of other files; with the tune's place where the
+     * file is a book.
+     */
     String baseName() {
         String name = content.map(TuneContent::name).orElse("tune");
         String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
         int dot = last.indexOf('.');
-        return dot > 0 ? last.substring(0, dot) : last;
+        Optional<String> entry =
+                model.state().tune().flatMap(tune -> tune.read().entry());
+        return (dot > 0 ? last.substring(0, dot) : last)
+                + entry.map(handle -> handle.replace('#', '-')).orElse("");
     }
 
     /** All that is needed to go on with it; empty if nothing is unsaved. */

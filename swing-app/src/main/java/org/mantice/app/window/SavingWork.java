@@ -82,7 +82,8 @@ final class SavingWork {
         }));
     }
 
-    private static Path folder(Path file) {
+    /** Where a file lies. */
+    static Path folder(Path file) {
         return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
     }
 

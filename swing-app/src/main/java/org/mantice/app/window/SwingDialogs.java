@@ -17,7 +17,13 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import org.mantice.app.model.BookLine;
+import org.mantice.app.model.BookModel;
+import org.mantice.app.model.MelodyModel;
 import org.mantice.app.words.Words;
+import org.mantice.reading.PartInfo;
+import org.mantice.reading.ReadTune;
+import org.mantice.reading.TuneEntry;
 
 /** Asks in dialogs over the window. */
 final class SwingDialogs implements Dialogs {
@@ -37,7 +43,7 @@ final class SwingDialogs implements Dialogs {
     @Override
     public Optional<Path> open(Kind kind, Optional<Path> folder) {
         FileNameExtensionFilter tunes = new FileNameExtensionFilter(
-                text("window.filter.tunes"), "musicxml", "mxl", "xml", "abc", "mid", "midi", "rmi");
+                text("window.filter.tunes"), "musicxml", "mxl", "xml", "abc", "txt", "mid", "midi", "rmi");
         FileNameExtensionFilter ours = new FileNameExtensionFilter(text("window.filter.plans"), "json");
         JFileChooser chooser = chooser(folder, kind == Kind.TUNE ? "window.open.tune" : "window.open.plan");
         chooser.addChoosableFileFilter(tunes);
@@ -54,6 +60,23 @@ final class SwingDialogs implements Dialogs {
                 text("window.findTune"),
                 JOptionPane.OK_CANCEL_OPTION);
         return answer == JOptionPane.OK_OPTION ? open(Kind.TUNE, folder) : Optional.empty();
+    }
+
+    @Override
+    public Optional<TuneEntry> tuneOf(List<BookLine> book, Optional<String> last) {
+        BookModel model = new BookModel(book, last, words.get());
+        Choosing dialog = new Choosing(window.get(), text("window.book"));
+        BookPanel panel = new BookPanel(model, words.get(), dialog::take);
+        boolean taken = dialog.ask(panel, panel.filter(), text("window.book.open"), words.get());
+        return taken ? model.choice() : Optional.empty();
+    }
+
+    @Override
+    public Optional<PartInfo> melodyOf(ReadTune tune) {
+        Choosing dialog = new Choosing(window.get(), text("window.melody"));
+        MelodyPanel panel = new MelodyPanel(MelodyModel.of(tune, words.get()), words.get(), dialog::take);
+        boolean taken = dialog.ask(panel, panel.first(), text("window.melody.take"), words.get());
+        return taken ? panel.choice() : Optional.empty();
     }
 
     private JFileChooser chooser(Optional<Path> folder, String title) {
@@ -76,6 +99,17 @@ final class SwingDialogs implements Dialogs {
         chooser.setSelectedFile(new File(suggested.toString()));
         if (chooser.showSaveDialog(window.get()) != JFileChooser.APPROVE_OPTION) return Optional.empty();
         return Optional.of(chooser.getSelectedFile().toPath());
+    }
+
+    @Override
+    public Optional<Score> saveScore(Path suggested) {
+        JFileChooser chooser = chooser(Optional.ofNullable(suggested.getParent()), "window.score");
+        chooser.setFileFilter(new FileNameExtensionFilter(text("window.filter.scores"), "musicxml", "mxl", "xml"));
+        chooser.setSelectedFile(new File(suggested.toString()));
+        PassesChoice passes = new PassesChoice(words.get());
+        chooser.setAccessory(passes);
+        if (chooser.showSaveDialog(window.get()) != JFileChooser.APPROVE_OPTION) return Optional.empty();
+        return Optional.of(new Score(chooser.getSelectedFile().toPath(), passes.writtenOut()));
     }
 
     @Override

@@ -13,16 +13,19 @@ final class WindowCommands {
     private final Actions actions;
     private final OpeningWork opening;
     private final SavingWork saving;
+    private final WritingWork writing;
 
-    private WindowCommands(MainWindow window, Actions actions, OpeningWork opening, SavingWork saving) {
+    private WindowCommands(
+            MainWindow window, Actions actions, OpeningWork opening, SavingWork saving, WritingWork writing) {
         this.window = window;
         this.actions = actions;
         this.opening = opening;
         this.saving = saving;
+        this.writing = writing;
     }
 
-    static void bind(MainWindow window, Actions actions, OpeningWork opening, SavingWork saving) {
-        WindowCommands commands = new WindowCommands(window, actions, opening, saving);
+    static void bind(MainWindow window, Actions actions, OpeningWork opening, SavingWork saving, WritingWork writing) {
+        WindowCommands commands = new WindowCommands(window, actions, opening, saving, writing);
         commands.bindFiles();
         commands.bindManners();
     }
@@ -30,9 +33,13 @@ final class WindowCommands {
     private void bindFiles() {
         actions.bind(Command.OPEN, () -> open(Dialogs.Kind.TUNE), state -> true);
         actions.bind(Command.OPEN_PLAN, () -> open(Dialogs.Kind.PLAN), state -> true);
+        PickingWork picking = opening.picking();
+        actions.bind(Command.ANOTHER_TUNE, () -> saving.beforeLosing(picking::another), PickingWork::hasOthers);
+        actions.bind(Command.MELODY, () -> picking.melody(saving::beforeLosing), PickingWork::hasMelodyToChoose);
         actions.bind(Command.SAVE, () -> saving.save(() -> {}), SavingWork::possible);
         actions.bind(Command.SAVE_AS, () -> saving.saveAs(() -> {}), SavingWork::possible);
         actions.bind(Command.EXPORT_JSON, saving::export, SavingWork::possible);
+        actions.bind(Command.WRITE_MUSICXML, writing::write, WritingWork::possible);
         actions.bind(Command.SAVE_PLAYER, saving::savePlayer, state -> true);
         actions.bind(Command.QUIT, window::quit, state -> true);
     }

@@ -1,6 +1,8 @@
 package org.mantice.app.work;
 
 import java.nio.file.Path;
+import java.util.List;
+import org.mantice.app.model.BookLine;
 import org.mantice.app.model.OpenTune;
 import org.mantice.file.PlanDocument;
 
@@ -8,6 +10,17 @@ import org.mantice.file.PlanDocument;
 public sealed interface Opened {
     /** A tune, to be planned. */
     record Tune(OpenTune tune, TuneContent content) implements Opened {}
+
+    /**
+     * A book of tunes, of which the player chooses one.
+     *
+     * @param lines its tunes, two or more
+     */
+    record Book(TuneContent content, List<BookLine> lines) implements Opened {
+        public Book {
+            lines = List.copyOf(lines);
+        }
+    }
 
     /**
      * A plan, and its tune as it was when it was planned.

@@ -27,6 +27,7 @@ final class RememberedJson {
                 SmallJson.path(tree.path("folder")),
                 new Remembered.Picked(SmallJson.text(tree.path("accordion")), SmallJson.text(tree.path("player"))),
                 profiles(tree.path("profiles")),
+                books(tree.path("books")),
                 appearance(tree));
     }
 
@@ -45,6 +46,17 @@ final class RememberedJson {
         Set<Path> files = new LinkedHashSet<>();
         for (JsonNode one : list) SmallJson.path(one).ifPresent(files::add);
         return List.copyOf(files);
+    }
+
+    private static List<Remembered.Book> books(JsonNode list) {
+        Map<Path, Remembered.Book> books = new LinkedHashMap<>();
+        for (JsonNode one : list) {
+            Optional<Path> file = SmallJson.path(one.path("file"));
+            Optional<String> entry = SmallJson.text(one.path("tune"));
+            if (file.isPresent() && entry.isPresent())
+                books.putIfAbsent(file.get(), new Remembered.Book(file.get(), entry.get()));
+        }
+        return List.copyOf(books.values());
     }
 
     private static Appearance appearance(ObjectNode tree) {
@@ -88,6 +100,9 @@ final class RememberedJson {
         put(tree, "player", remembered.picked().player());
         ArrayNode profiles = tree.putArray("profiles");
         for (Path file : remembered.profiles()) profiles.add(file.toString());
+        ArrayNode books = tree.putArray("books");
+        for (Remembered.Book book : remembered.books())
+            books.addObject().put("file", book.file().toString()).put("tune", book.entry());
         Appearance look = remembered.appearance();
         put(tree, "language", look.language().map(Locale::toLanguageTag));
         look.dark().ifPresentOrElse(dark -> tree.put("dark", dark), () -> tree.remove("dark"));

@@ -3,6 +3,8 @@ package org.mantice.app.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -11,14 +13,20 @@ import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import org.junit.jupiter.api.Test;
 import org.mantice.app.look.Looks;
+import org.mantice.app.model.MelodyModel;
+import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.ProfileChoices;
 import org.mantice.app.model.States;
+import org.mantice.app.words.Words;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 import org.mantice.player.Taste;
+import org.mantice.reading.MelodyChoice;
+import org.mantice.reading.PartInfo;
+import org.mantice.reading.ReadTune;
 import org.mantice.reading.Skipped;
 import org.mantice.reading.SkippedWhat;
 import org.mantice.tune.Loudness;
@@ -175,7 +183,7 @@ class SetupBarTest {
 
     @Test
     void whatIsLeftOutIsOfferedOnlyWhereThereIsSome() {
-        JButton leftOut = Planned.all(bar, JButton.class).get(0);
+        JButton leftOut = Planned.all(bar, JButton.class).get(1);
         assertThat(leftOut.isVisible()).isFalse();
 
         Skipped trill = new Skipped(SkippedWhat.NOTE_MARK, List.of("trill-mark"), List.of("3", "7"), 2);
@@ -184,6 +192,31 @@ class SetupBarTest {
         assertThat(leftOut.isVisible()).isTrue();
         assertThat(leftOut.getText()).isEqualTo("1 thing of the file not taken as written");
         assertThat(bar.leftOutList().getModel().getElementAt(0)).contains("3, 7");
+    }
+
+    @Test
+    void theMelodysPartIsNamedWhereTheFileHasSeveral() {
+        JButton melody = Planned.all(bar, JButton.class).get(0);
+        assertThat(melody.isVisible()).isFalse();
+
+        OpenTune tune = model.state().tune().orElseThrow();
+        PartInfo flute = new PartInfo("P1", "Flute", 40, 0);
+        model.open(new OpenTune(
+                tune.fileName(),
+                new ReadTune(
+                        tune.read().tune(),
+                        List.of(),
+                        List.of(flute, new PartInfo("P2", "Bass", 20, 0), new PartInfo("P3", "Drum", 0, 0)),
+                        new MelodyChoice(flute, 1, MelodyChoice.Rule.TREBLE),
+                        tune.read().fingerprint()),
+                Optional.empty()));
+
+        assertThat(melody.isVisible()).isTrue();
+        assertThat(melody.getText()).isEqualTo("Melody: P1 (Flute)");
+        MelodyModel where = MelodyModel.of(model.state().tune().orElseThrow().read(), Words.of(Locale.ENGLISH));
+        assertThat(where.parts()).extracting(PartInfo::id).containsExactly("P1", "P2");
+        assertThat(where.taken()).isZero();
+        assertThat(where.reason()).isEqualTo("the first part in a treble clef");
     }
 
     private SettingField field(String title) {

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.mantice.app.model.BookLine;
 import org.mantice.app.words.Words;
+import org.mantice.reading.PartInfo;
+import org.mantice.reading.ReadTune;
+import org.mantice.reading.TuneEntry;
 
 /** A player whose answers are set before, and who remembers what was said and asked. */
 final class FakeTalk implements Talk, Dialogs {
@@ -17,8 +21,11 @@ final class FakeTalk implements Talk, Dialogs {
     Optional<Path> tune = Optional.empty();
     Optional<Path> file = Optional.empty();
     Optional<String> name = Optional.empty();
+    Optional<String> title = Optional.empty();
+    Optional<String> part = Optional.empty();
     Unsaved unsaved = Unsaved.CANCEL;
     boolean agrees = true;
+    boolean writtenOut;
     RecoveryAnswer recovery = new RecoveryAnswer(Recovery.LATER, 0);
 
     @Override
@@ -46,6 +53,30 @@ final class FakeTalk implements Talk, Dialogs {
     public Optional<Path> save(Path suggested) {
         asked.add("save " + suggested.getFileName());
         return file;
+    }
+
+    @Override
+    public Optional<Score> saveScore(Path suggested) {
+        asked.add("score " + suggested.getFileName());
+        return file.map(there -> new Score(there, writtenOut));
+    }
+
+    @Override
+    public Optional<TuneEntry> tuneOf(List<BookLine> book, Optional<String> last) {
+        asked.add("tune of " + book.size()
+                + last.map(handle -> ", last " + handle).orElse(""));
+        return book.stream()
+                .map(BookLine::entry)
+                .filter(entry -> title.filter(entry.title()::equals).isPresent())
+                .findFirst();
+    }
+
+    @Override
+    public Optional<PartInfo> melodyOf(ReadTune read) {
+        asked.add("melody of " + read.parts().size());
+        return read.parts().stream()
+                .filter(each -> part.filter(each.name()::equals).isPresent())
+                .findFirst();
     }
 
     @Override

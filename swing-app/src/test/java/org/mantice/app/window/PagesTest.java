@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Container;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -17,12 +19,21 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.mantice.app.look.Looks;
+import org.mantice.app.model.BookLine;
+import org.mantice.app.model.BookModel;
+import org.mantice.app.model.MelodyModel;
 import org.mantice.app.sheet.SheetSign;
 import org.mantice.app.view.AccessibleNames;
 import org.mantice.app.view.Actions;
 import org.mantice.app.view.Command;
 import org.mantice.app.view.Pictures;
 import org.mantice.app.words.Words;
+import org.mantice.reading.MidiBytes;
+import org.mantice.reading.PartInfo;
+import org.mantice.reading.ReadOptions;
+import org.mantice.reading.ReadTune;
+import org.mantice.reading.TuneEntry;
+import org.mantice.reading.TuneReader;
 
 class PagesTest {
     private LookAndFeel before;
@@ -108,5 +119,55 @@ class PagesTest {
 
         AccessibleNames.check(page);
         assertThat(report).contains("Mantice", "Java", "IllegalStateException: the reed is stuck", "PagesTest");
+    }
+
+    @ParameterizedTest
+    @MethodSource("languages")
+    void aBookShowsItsTunesInBothLooks(Locale language) throws IOException {
+        StringBuilder text = new StringBuilder("M:6/8\n\n");
+        for (int i = 1; i <= 30; i++)
+            text.append("X:")
+                    .append(i)
+                    .append("\nT:Invented tune no. ")
+                    .append(i)
+                    .append("\nK:Em\nE3|\n\n");
+        List<TuneEntry> entries = new TuneReader()
+                .open("book.abc", text.toString().getBytes(StandardCharsets.UTF_8))
+                .entries();
+
+        for (boolean dark : new boolean[] {false, true}) {
+            Looks.use(dark);
+            BookModel book = new BookModel(BookLine.of(entries), Optional.of("#3"), Words.of(language));
+            BookPanel panel = new BookPanel(book, Words.of(language), () -> {});
+            panel.filter().setText("tune 1");
+            Pictures.keep(Pictures.of(panel, 640, 420), "book-" + language + (dark ? "-dark" : "-light"));
+
+            assertThat(book.size()).isEqualTo(12);
+            AccessibleNames.check(panel);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("languages")
+    void theMelodysPartAndTheGridAreShownInBothLooks(Locale language) throws IOException {
+        MidiBytes.Track high = new MidiBytes.Track().name("High");
+        MidiBytes.Track low = new MidiBytes.Track().name("Low");
+        for (int i = 0; i < 8; i++) {
+            high.note(1, 72 + i, i * 48L + i % 2, i * 48L + 40);
+            low.note(2, 48, i * 48L, i * 48L + 40);
+        }
+        byte[] midi = MidiBytes.file(1, 96, new MidiBytes.Track().tempo(0, 500_000), high, low);
+        ReadTune read = new TuneReader().read("two.mid", midi, ReadOptions.DEFAULT);
+
+        for (boolean dark : new boolean[] {false, true}) {
+            Looks.use(dark);
+            MelodyModel where = MelodyModel.of(read, Words.of(language));
+            MelodyPanel panel = new MelodyPanel(where, Words.of(language), () -> {});
+            Pictures.keep(Pictures.of(panel, 640, 380), "melody-" + language + (dark ? "-dark" : "-light"));
+
+            assertThat(where.grid()).hasSizeGreaterThanOrEqualTo(2);
+            assertThat(panel.choice()).map(PartInfo::name).contains("High");
+            AccessibleNames.check(panel);
+        }
     }
 }
