@@ -11,6 +11,7 @@ import org.mantice.app.files.FileKind;
 import org.mantice.app.files.PlannedTune;
 import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
+import org.mantice.editing.TuneEdit;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
@@ -21,6 +22,7 @@ import org.mantice.reading.ReadOptions;
 import org.mantice.reading.ReadTune;
 import org.mantice.reading.Skipped;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,6 +45,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(names = "--strict", description = "refuses what the standard of ABC does not allow, instead of listing it")
     private boolean strict;
+
+    @Mixin
+    private Proposing proposing = new Proposing();
 
     @Option(names = "--packs", paramLabel = "DIR", description = "folder with jars of more rules")
     private Path packFolder;
@@ -112,14 +117,16 @@ final class CheckCommand implements Callable<Integer> {
                 job.name() + ": " + read.tune().measures().size() + " measures, melody " + read.melody());
         for (Skipped skipped : read.skipped())
             text.append(System.lineSeparator()).append("  ").append(skipped);
+        String proposed = proposing.of(read.tune()).words();
+        if (!proposed.isEmpty())
+            text.append(System.lineSeparator()).append("  ").append(proposed);
         return text.toString();
     }
 
     private String checkPlan(Path file) {
         PlanDocument document = PlanFile.read(file).document();
         String head = file + ": plan \"" + document.plan().label() + "\" of "
-                + document.tune().file() + edits(document.tune().edits().size()) + ", cost "
-                + ComparisonText.cost(document.cost());
+                + document.tune().file() + edited(document) + ", cost " + ComparisonText.cost(document.cost());
         if (document.explanation().cost() != document.cost())
             throw new IllegalArgumentException(
                     "the explanation says " + document.explanation().cost() + " and the decisions cost "
@@ -135,9 +142,11 @@ final class CheckCommand implements Callable<Integer> {
         return head + "; priced anew: the same";
     }
 
-    private static String edits(int count) {
-        if (count == 0) return "";
-        return count == 1 ? " with 1 edit" : " with " + count + " edits";
+    private static String edited(PlanDocument document) {
+        List<TuneEdit> edits = document.tune().edits();
+        if (edits.isEmpty()) return "";
+        if (edits.equals(List.of(new TuneEdit.ProposeChords()))) return " with proposed chords";
+        return " with " + edits.size() + (edits.size() == 1 ? " edit" : " edits");
     }
 
     /** Tunes of a book that cannot be read. */

@@ -19,6 +19,7 @@ final class OnePlanning {
     private final ReadTune read;
     private final PlanOptions options;
     private final Packs packs;
+    private final Proposing.Proposed tune;
     private final Planning planning;
     private final Alternatives alternatives;
 
@@ -27,11 +28,12 @@ final class OnePlanning {
         this.read = read;
         this.options = options;
         this.packs = packs;
+        this.tune = options.proposed(read.tune());
         Planner planner = options.planner(packs);
         List<Lock> locks = new ArrayList<>();
-        for (String words : options.locks()) locks.add(LockWords.read(words, read.tune()));
+        for (String words : options.locks()) locks.add(LockWords.read(words, tune.tune()));
         PlanRequest request = new PlanRequest(
-                read.tune(), options.accordion(), options.player(), options.settings(read.tune()), locks, count);
+                tune.tune(), options.accordion(), options.player(), options.settings(tune.tune()), locks, count);
         this.planning = planner.prepare(request);
         int passes = planning.performance().passes().size();
         for (Lock lock : locks)
@@ -57,6 +59,11 @@ final class OnePlanning {
         return read;
     }
 
+    /** The tune that is planned. */
+    Proposing.Proposed tune() {
+        return tune;
+    }
+
     Planning planning() {
         return planning;
     }
@@ -66,6 +73,6 @@ final class OnePlanning {
     }
 
     PlanFile file(Plan plan) {
-        return new PlanFiles(fileName, read, options.part(), packs).of(planning, plan);
+        return new PlanFiles(fileName, read, options.part(), packs, tune.edits()).of(planning, plan);
     }
 }

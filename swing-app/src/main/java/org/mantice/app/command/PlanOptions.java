@@ -16,6 +16,7 @@ import org.mantice.plugin.Packs;
 import org.mantice.reading.ReadOptions;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.Tune;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What every verb that plans may be told. */
@@ -75,11 +76,19 @@ final class PlanOptions {
                     + "finger@MEASURE:BEAT=1..5; pass2: before it limits it to pass 2; may be repeated")
     private List<String> locks = new ArrayList<>();
 
+    @Mixin
+    private Proposing proposing = new Proposing();
+
     @Option(
             names = "--part",
             paramLabel = "PART",
             description = "the part with the melody: its id, name or number, instead of the one chosen by rule")
     private String part;
+
+    /** With chords proposed, if that is wanted and the tune has none. */
+    Proposing.Proposed proposed(Tune tune) {
+        return proposing.of(tune);
+    }
 
     ReadOptions reading() {
         return part().filter(name -> !name.isBlank()).map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);

@@ -66,6 +66,8 @@ final class PlanText {
         text.append('\n');
         for (Skipped skipped : job.read().skipped())
             text.append("  ").append(skipped).append('\n');
+        if (!job.tune().words().isEmpty())
+            text.append("  ").append(job.tune().words()).append('\n');
     }
 
     private static String assumed(boolean assumed) {

@@ -23,6 +23,7 @@ import org.mantice.performance.SettingsBuilder;
 import org.mantice.reading.ReadOptions;
 import org.mantice.tune.Tune;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -64,6 +65,9 @@ final class WriteCommand implements Callable<Integer> {
 
     @Option(names = "--part", paramLabel = "PART", description = "the part with the melody: its id, name or number")
     private String part;
+
+    @Mixin
+    private Proposing proposing = new Proposing();
 
     @Spec
     private CommandSpec spec;
@@ -111,7 +115,7 @@ final class WriteCommand implements Callable<Integer> {
     private Tune tune(TuneJob job) {
         if (FileKind.of(job.file()) == FileKind.PLAN) return planned(job.file());
         ReadOptions options = part == null ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
-        Tune read = job.read(options).tune();
+        Tune read = proposing.of(job.read(options).tune()).tune();
         if (!unrolled) return read;
         Performance performance = Performer.perform(
                 read, SettingsBuilder.of(read).timesThrough(times).build());

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.mantice.app.files.PlayedScore;
 import org.mantice.app.files.ScoreFormat;
-import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
 import org.mantice.file.AtomicFile;
@@ -33,9 +32,9 @@ final class WritingWork {
         return state.tune().isPresent();
     }
 
-    /** Asks where, and writes there; what is open stays as it is. */
+    /** Asks where, and writes the tune with the edits there; what is open stays as it is. */
     void write() {
-        Optional<Tune> tune = model.state().tune().map(OpenTune::read).map(read -> read.tune());
+        Optional<Tune> tune = model.state().editedTune();
         if (tune.isEmpty()) return;
         Path folder = keeping.remembered().folder().orElse(Path.of(System.getProperty("user.home", "")));
         talk.ask()
