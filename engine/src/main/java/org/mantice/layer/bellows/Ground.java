@@ -29,6 +29,10 @@ final class Ground {
     final List<Candidate> places;
     final AirTable air;
     private final int[] furthest;
+    /** Looked up once: the search asks for them with every stroke. */
+    private final int fullMillilitres;
+
+    private final int comfortableMillilitres;
 
     Ground(
             Performance performance,
@@ -40,6 +44,8 @@ final class Ground {
         this.variation = variation;
         this.leftHand = leftHand;
         this.accordion = accordion;
+        this.fullMillilitres = accordion.bellows().fullMillilitres();
+        this.comfortableMillilitres = accordion.bellows().comfortableMillilitres();
         this.places = TurnCandidates.of(
                 performance, leftHand, player.mayTurnInHeldNote(), bellows().turnMillis());
         this.air = AirTable.of(
@@ -72,7 +78,7 @@ final class Ground {
     }
 
     int full() {
-        return bellows().fullMillilitres();
+        return fullMillilitres;
     }
 
     /** The last place where a stroke from here may end. */
@@ -96,14 +102,14 @@ final class Ground {
 
     /** The cell that rules see: fortieths of the comfortable air, rounded up. */
     int cell(int millilitres) {
-        long comfortable = bellows().comfortableMillilitres();
-        return (int) (((long) millilitres * OpeningCell.COMFORTABLE + comfortable - 1) / comfortable);
+        return (int) (((long) millilitres * OpeningCell.COMFORTABLE + comfortableMillilitres - 1)
+                / comfortableMillilitres);
     }
 
     /** The lowest level of a cell. */
     int firstOf(int cell) {
         if (cell == 0) return 0;
-        return (int) ((cell - 1L) * bellows().comfortableMillilitres() / OpeningCell.COMFORTABLE) + 1;
+        return (int) ((cell - 1L) * comfortableMillilitres / OpeningCell.COMFORTABLE) + 1;
     }
 
     /** How many cells there are up to the full opening. */
