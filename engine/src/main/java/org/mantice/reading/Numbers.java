@@ -4,14 +4,23 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.mantice.tune.MusicalTime;
 
 /** Reads the numbers of a file, forgivingly and within bounds. */
 final class Numbers {
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d{1,9}(\\.\\d{0,12})?|\\.\\d{1,12})");
+
     private Numbers() {}
 
+    /** A sign, if any, and 1 to 9 digits. Voices are sorted by it: no pattern, for it is asked so often. */
     static OptionalInt integer(String text) {
-        return text.matches("[+-]?\\d{1,9}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
+        boolean signed = text.startsWith("+") || text.startsWith("-");
+        int first = signed ? 1 : 0;
+        if (text.length() == first || text.length() > first + 9) return OptionalInt.empty();
+        for (int i = first; i < text.length(); i++)
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') return OptionalInt.empty();
+        return OptionalInt.of(Integer.parseInt(text));
     }
 
     static int integer(String text, int otherwise) {
@@ -20,7 +29,7 @@ final class Numbers {
 
     /** A decimal number below a thousand million, rounded to six places. */
     static Optional<BigDecimal> decimal(String text) {
-        if (!text.matches("[+-]?(\\d{1,9}(\\.\\d{0,12})?|\\.\\d{1,12})")) return Optional.empty();
+        if (!DECIMAL.matcher(text).matches()) return Optional.empty();
         BigDecimal value = new BigDecimal(text);
         return Optional.of(value.scale() > 6 ? value.setScale(6, RoundingMode.HALF_EVEN) : value);
     }
