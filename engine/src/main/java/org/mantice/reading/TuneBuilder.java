@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.mantice.reading.MeasureFrames.Frame;
+import org.mantice.reading.TuneReadException.Reason;
 import org.mantice.reading.VoicePicker.Voice;
 import org.mantice.tune.Barlines;
 import org.mantice.tune.BassEvent;
@@ -40,6 +41,7 @@ final class TuneBuilder {
         reportOtherParts(choice);
         List<Measure> measures = measures(part, choice.staff());
         Tune tune = new Tune(score.title(), score.dance(), measures);
+        if (!tune.hasNotes()) throw TuneReadException.of(Reason.NOTES_WITHOUT_LENGTH, source.place());
         List<PartInfo> parts = score.parts().stream().map(ScorePart::info).toList();
         return new ReadTune(tune, report.skipped(), parts, choice, source.fingerprint());
     }

@@ -40,7 +40,7 @@ final class XmlScan {
     static boolean isWellFormed(String text) {
         try {
             XMLStreamReader reader = open(text);
-            while (reader.hasNext()) reader.next();
+            while (reader.hasNext()) step(reader);
             return true;
         } catch (XMLStreamException e) {
             return false;
@@ -121,12 +121,24 @@ final class XmlScan {
     private int next() {
         try {
             if (!reader.hasNext()) return XMLStreamConstants.END_DOCUMENT;
-            int event = reader.next();
+            int event = step(reader);
             if (event == XMLStreamConstants.ENTITY_REFERENCE)
                 throw TuneReadException.of(Reason.ENTITY, place.atLine(line()));
             return event;
         } catch (XMLStreamException e) {
             throw damaged(e);
+        }
+    }
+
+    /**
+     * One step of the parser, which meets some damage with errors that it does not declare: it finds no words for an
+     * illegal character in a document type, for one.
+     */
+    private static int step(XMLStreamReader reader) throws XMLStreamException {
+        try {
+            return reader.next();
+        } catch (RuntimeException e) {
+            throw new XMLStreamException("it cannot be taken apart here", reader.getLocation(), e);
         }
     }
 

@@ -173,7 +173,24 @@ class BadInputTest {
     @Test
     void anArchiveWithoutMusic() {
         assertThat(refusal(Xml.zip("readme.txt", "nothing here", "page.xml", "<html/>")))
-                .hasMessage("bad.xml: the archive holds no MusicXML file; it holds: readme.txt, page.xml");
+                .hasMessage("bad.xml: the archive holds no MusicXML file; it holds: readme.txt, page.xml; "
+                        + "allowed: an archive with a score in it");
+    }
+
+    /** Found by fuzzing: the parser of the platform then looks for a message that it does not have. */
+    @Test
+    void aDocumentTypeThatIsNotOne() {
+        String xml = "<?xml version=\"1.0\"?>\n<!DOCTYPE score-partwise[ <\uffff> \"waltz\">\n<score-partwise/>";
+
+        assertThat(refusal(xml).reason()).isEqualTo(Reason.NOT_WELL_FORMED);
+        assertThat(refusal(xml)).hasMessageContaining("line 2").hasMessageContaining("allowed: well-formed XML");
+    }
+
+    /** Found by fuzzing: a tune without a note to play came out. */
+    @Test
+    void notesThatTakeNoTime() {
+        assertThat(refusal(Xml.score("<note><pitch><step>A</step><octave>4</octave></pitch></note>")))
+                .hasMessage("bad.xml: no pitched note of the melody has a length; allowed: one or more");
     }
 
     @Test
