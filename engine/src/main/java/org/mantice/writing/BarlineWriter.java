@@ -1,6 +1,7 @@
 package org.mantice.writing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.mantice.tune.Barlines;
@@ -12,11 +13,17 @@ import org.mantice.tune.Tune;
 final class BarlineWriter {
     private final XmlOut out;
     private final List<Barlines> all;
+    /** Measures with a segno, ascending. */
+    private final List<Integer> segnos = new ArrayList<>();
+
+    private final String destination;
     private List<Integer> openEnding = List.of();
 
     BarlineWriter(Tune tune, XmlOut out) {
         this.out = out;
         this.all = tune.measures().stream().map(Measure::barlines).toList();
+        for (int i = 0; i < all.size(); i++) if (all.get(i).segno()) segnos.add(i);
+        this.destination = destination(all);
     }
 
     void writeLeft(int measure) {
@@ -32,7 +39,7 @@ final class BarlineWriter {
 
     void writeSignsAtStart(int measure) {
         Directions directions = new Directions(out);
-        if (all.get(measure).segno()) directions.writeOrder(each -> each.empty("segno"), "segno", segnoName(measure));
+        if (all.get(measure).segno()) directions.writeOrder(each -> each.empty("segno"), "segno", segnoFor(measure));
         if (all.get(measure).coda()) directions.writeOrder(each -> each.empty("coda"), "coda", "coda");
     }
 
@@ -42,7 +49,7 @@ final class BarlineWriter {
         if (here.toCoda()) directions.writeOrder(each -> each.leaf("words", "To Coda"), "tocoda", "coda");
         if (here.fine()) directions.writeOrder(each -> each.leaf("words", "Fine"), "fine", "yes");
         here.jump().ifPresent(jump -> {
-            String words = (jump == Jump.DA_CAPO ? "D.C." : "D.S.") + destination();
+            String words = (jump == Jump.DA_CAPO ? "D.C." : "D.S.") + destination;
             if (jump == Jump.DA_CAPO) directions.writeOrder(each -> each.leaf("words", words), "dacapo", "yes");
             else directions.writeOrder(each -> each.leaf("words", words), "dalsegno", segnoFor(measure));
         });
@@ -78,30 +85,19 @@ final class BarlineWriter {
         out.empty("ending", "number", numbers.isEmpty() ? " " : numbers, "type", type);
     }
 
-    private String destination() {
+    private static String destination(List<Barlines> all) {
         if (all.stream().anyMatch(Barlines::toCoda)) return " al Coda";
         return all.stream().anyMatch(Barlines::fine) ? " al Fine" : "";
     }
 
-    private List<Integer> segnos() {
-        List<Integer> segnos = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) if (all.get(i).segno()) segnos.add(i);
-        return segnos;
-    }
-
-    private String segnoName(int measure) {
-        int number = segnos().indexOf(measure) + 1;
-        return number > 1 ? "segno" + number : "segno";
+    /** By its place among the segnos, from 0. */
+    private static String segnoName(int index) {
+        return index > 0 ? "segno" + (index + 1) : "segno";
     }
 
     /** The nearest one before, else the first. */
     private String segnoFor(int measure) {
-        List<Integer> segnos = segnos();
-        return segnos.stream()
-                .filter(at -> at <= measure)
-                .reduce((a, b) -> b)
-                .or(() -> segnos.stream().findFirst())
-                .map(this::segnoName)
-                .orElse("segno");
+        int found = Collections.binarySearch(segnos, measure);
+        return segnoName(found >= 0 ? found : -found - 2);
     }
 }

@@ -19,12 +19,15 @@ final class ScoreWriter {
     private final BarlineWriter barlines;
     private final MelodyWriter melody;
     private final BassWriter bass;
+    /** Asked once, not with every measure: the answer looks at all of them. */
+    private final boolean hasBassStaff;
 
     ScoreWriter(Tune tune) {
         this.tune = tune;
         this.divisions = Divisions.of(tune);
         this.barlines = new BarlineWriter(tune, out);
-        this.melody = new MelodyWriter(tune, out, tune.hasBassStaff() ? 1 : 0);
+        this.hasBassStaff = tune.hasBassStaff();
+        this.melody = new MelodyWriter(tune, out, hasBassStaff ? 1 : 0);
         this.bass = new BassWriter(tune, out);
     }
 
@@ -78,7 +81,7 @@ final class ScoreWriter {
         barlines.writeSignsAtEnd(index);
         List<BassEvent> next =
                 index + 1 < tune.measures().size() ? tune.measure(index + 1).bass() : List.of();
-        if (tune.hasBassStaff()) bass.write(measure, next, count);
+        if (hasBassStaff) bass.write(measure, next, count);
         barlines.writeRight(index);
         out.close();
     }
@@ -118,12 +121,12 @@ final class ScoreWriter {
     }
 
     private void writeStaves() {
-        if (tune.hasBassStaff()) out.leaf("staves", 2);
-        out.open("clef", "number", tune.hasBassStaff() ? "1" : "")
+        if (hasBassStaff) out.leaf("staves", 2);
+        out.open("clef", "number", hasBassStaff ? "1" : "")
                 .leaf("sign", "G")
                 .leaf("line", 2)
                 .close();
-        if (tune.hasBassStaff())
+        if (hasBassStaff)
             out.open("clef", "number", "2").leaf("sign", "F").leaf("line", 4).close();
     }
 }
