@@ -1,0 +1,13 @@
+package org.mantice.fuzz;
+
+/** Where a coverage-guided fuzzer enters the reading of ABC. */
+public final class FuzzAbc {
+    private static final ReadingCheck CHECK = new ReadingCheck("fuzz.abc");
+
+    private FuzzAbc() {}
+
+    /** Called with every input that the fuzzer thinks of. @throws AssertionError if it finds something */
+    public static void fuzzerTestOneInput(byte[] bytes) {
+        CHECK.check(bytes);
+    }
+}
