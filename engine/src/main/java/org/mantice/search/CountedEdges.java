@@ -25,6 +25,9 @@ final class CountedEdges {
     final byte[][] brings;
 
     private final List<Requirement> requirements;
+    /** By requirement: the differences that the state at hand brings to each of its edges. */
+    private final int[] ofState;
+
     private int edges;
 
     CountedEdges(ShortestPaths paths, List<Requirement> requirements, long limit, BooleanSupplier cancelled) {
@@ -32,6 +35,7 @@ final class CountedEdges {
         this.requirements = requirements;
         this.leastConcessions = paths.concessions().orElse(ConcessionScale.NONE);
         this.start = new int[graph.states() + 1];
+        this.ofState = new int[requirements.size()];
         this.brings = new byte[requirements.size()][1024];
         this.mayStart = mayStart(paths.toGo());
         BestThrough through = BestThrough.of(paths, cancelled);
@@ -40,6 +44,8 @@ final class CountedEdges {
             for (int state = 0; state < graph.states(stage); state++) {
                 start[graph.offset[stage] + state] = edges;
                 if (!paths.toGo().reachesEnd(stage, state)) continue;
+                for (int index = 0; index < ofState.length; index++)
+                    ofState[index] = checked(requirements.get(index).difference().state(stage, state));
                 if (stage == graph.stages() - 1) add(stage, state, -1, 0);
                 else addEdges(through, stage, state, limit);
             }
@@ -85,7 +91,7 @@ final class CountedEdges {
         cost[edges] = edgeCost + graph.nodeCost[stage][state];
         for (int index = 0; index < brings.length; index++) {
             PathDifference difference = requirements.get(index).difference();
-            int count = checked(difference.state(stage, state));
+            int count = ofState[index];
             if (to >= 0) count = Math.addExact(count, checked(difference.move(stage, state, to)));
             brings[index][edges] =
                     (byte) Math.min(count, requirements.get(index).least());
