@@ -45,7 +45,8 @@ final class CountedEdges {
                 start[graph.offset[stage] + state] = edges;
                 if (!paths.toGo().reachesEnd(stage, state)) continue;
                 for (int index = 0; index < ofState.length; index++)
-                    ofState[index] = checked(requirements.get(index).difference().state(stage, state));
+                    ofState[index] =
+                            checked(requirements.get(index).difference().state(stage, state));
                 if (stage == graph.stages() - 1) add(stage, state, -1, 0);
                 else addEdges(through, stage, state, limit);
             }
