@@ -45,7 +45,6 @@ final class AbcReport {
                     case EMPTY_LINE -> SkippedWhat.EMPTY_LINE;
                     case HEAD -> SkippedWhat.HEAD_FIELD;
                     case FIELD -> SkippedWhat.BAD_FIELD;
-                    case TRANSPOSING_MACRO -> SkippedWhat.TRANSPOSING_MACRO;
                 };
         if (what == SkippedWhat.EMPTY_LINE) add(flaw.place(), what);
         else add(flaw.place(), what, flaw.text());

@@ -234,7 +234,7 @@ final class AbcScore {
                     report.add(field.place(), SkippedWhat.SYLLABLE);
             }
             case 'W' -> report.add(field.place(), SkippedWhat.WORDS_BELOW);
-            case 's', 'd' -> report.add(field.place(), SkippedWhat.INSTRUCTION, field.letter() + ":");
+            case 'd' -> report.add(field.place(), SkippedWhat.INSTRUCTION, field.letter() + ":");
             case 'R' -> rhythms.add(AbcEscapes.read(field.text()));
             default -> {
                 if (Character.isLowerCase(field.letter()) && field.letter() != 'r')

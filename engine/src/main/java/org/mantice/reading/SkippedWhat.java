@@ -34,7 +34,6 @@ public enum SkippedWhat {
     SYLLABLE(Kind.LEFT_OUT, "syllables without a note"),
     WORDS_BELOW(Kind.LEFT_OUT, "words printed below the tune"),
     INSTRUCTION(Kind.LEFT_OUT, "instruction \"{0}\""),
-    TRANSPOSING_MACRO(Kind.LEFT_OUT, "macro {0}, which transposes"),
     RESERVED_SIGN(Kind.LEFT_OUT, "{0}, a sign that is kept for later versions"),
     PART_OF_ORDER(Kind.LEFT_OUT, "part {0} in the order of parts, which is written nowhere"),
     DRUM_NOTES(Kind.LEFT_OUT, "drum notes of part {0}"),

@@ -102,9 +102,17 @@ class AbcCorpusTest {
                 String ours = PlayedPitches.fingerprint(
                         PlayedPitches.of(reader.read(file.path()).tune()));
                 if (ours.equals(theirs.get()) == reasons.containsKey(key)) unlike.add(key);
+                if (reasons.getOrDefault(key, "").startsWith("order of parts only")
+                        && !withoutOrder(file.path()).equals(theirs.get()))
+                    unlike.add(key + ": not by the order alone");
             }
 
         assertThat(unlike).isEmpty();
+    }
+
+    private static String withoutOrder(Path file) throws IOException {
+        String text = PlainAbc.withoutOrder(Files.readString(file, StandardCharsets.UTF_8));
+        return PlayedPitches.fingerprint(PlayedPitches.of(Abc.read(text).tune()));
     }
 
     private static List<String[]> rows(String table) throws IOException {

@@ -446,12 +446,89 @@ class AbcStandardTest {
     }
 
     @Test
-    void section9_macros() {
-        ReadTune read = Abc.tune("M:4/4\nL:1/8\nm:~G2={A}G{F}G\nm:~n3=n{o}n{m}n\nK:C", "~G2A2B4|");
+    void section91_staticMacros() {
+        ReadTune read = Abc.tune("M:4/4\nL:1/8\nm:~G2 = {A}G{F}G\nK:C", "~G2A2B4|");
 
         assertThat(Abc.pitches(read)).isEqualTo("G4 G4 A4 B4");
         assertThat(Abc.melody(read).get(1).graces().notes()).hasSize(1);
-        assertThat(Abc.listed(read)).containsExactly("left out: macro ~n3, which transposes (line 6, column 1)");
+        assertThat(Abc.listed(read)).isEmpty();
+    }
+
+    @ParameterizedTest(name = "9.2 {0} is {1}")
+    @CsvSource({"~G3, G4 G4 G4", "~B3, B4 B4 B4", "'~c3', C5 C5 C5", "'~C,3', C3 C3 C3", "'~b3', B5 B5 B5"})
+    void section92_transposingMacros(String written, String pitches) {
+        ReadTune read = Abc.tune("M:3/8\nL:1/8\nm:~n3 = n{o}n{m}n\nK:C", written + "|");
+
+        assertThat(Abc.pitches(read)).isEqualTo(pitches);
+        assertThat(Abc.listed(read)).isEmpty();
+    }
+
+    @ParameterizedTest(name = "9.2 hiz around {0} are {1}")
+    @CsvSource({"G, A3 B3 E6", "B, C4 D4 G6", "c, D4 E4 A6", "'C,', D2 E2 A4"})
+    void section92_lettersAreTheNotesAround(String written, String pitches) {
+        ReadTune read = Abc.tune("M:3/8\nL:1/8\nm:~n = !trill!hiz\nK:C", "~" + written + "|");
+
+        assertThat(Abc.pitches(read)).isEqualTo(pitches);
+    }
+
+    @Test
+    void section9_aLineThatWouldGrowTooLongIsReadWithoutMacrosAndListed() {
+        String many = "C".repeat(64);
+        ReadTune read =
+                Abc.tune("M:none\nL:1/8\nm:C=" + "D".repeat(200) + "\nm:D=" + "E".repeat(200) + "\nK:C", many + "|");
+
+        assertThat(Abc.melody(read)).hasSize(64);
+        assertThat(Abc.listed(read)).anyMatch(line -> line.contains("m:"));
+    }
+
+    /** The standard's own example. */
+    @Test
+    void section415_symbolLines() {
+        ReadTune read = Abc.tune("M:4/4\nL:1/4\nK:C", "CDEF    | G```AB`c\ns: \"^slow\" | !f! ** !fff!");
+
+        assertThat(read.tune().measure(0).marks().toString()).contains("offset=0", "slow");
+        assertThat(read.tune().measure(1).marks().toString()).contains("offset=0, level=F]", "offset=3/4, level=FFF]");
+        assertThat(Abc.listed(read)).isEmpty();
+    }
+
+    @Test
+    void section415_symbolLinesCarryChordsAndGoOn() {
+        ReadTune read = Abc.plain(
+                "C2D2 z2E2|[FA]4{g}G4|\nw: one two\ns: \"C\" * \"Am\" |\n+: \"F\" \"G7\"!fermata!\nc8|\ns: \"C\"");
+
+        assertThat(Abc.chords(read)).isEqualTo("C@0 Am@3/4 | F@0 G7@1/2 | C@0");
+        assertThat(Abc.melody(read).get(5).marks().fermata()).isTrue();
+        assertThat(Abc.listed(read)).isEmpty();
+    }
+
+    @Test
+    void section415_aSymbolWithoutANoteIsListed() {
+        ReadTune read = Abc.plain("C8|\ns: \"C\" \"G\"");
+
+        assertThat(Abc.chords(read)).isEqualTo("C@0");
+        assertThat(Abc.listed(read)).singleElement().asString().contains("s:\"G\"");
+    }
+
+    /** O40. */
+    @Test
+    void section418_chordSymbolsAndAFinger() {
+        ReadTune read = Abc.plain("\"Cdim7\"!3!C4\"G(Em)\"G2\"C/E\"c2|");
+
+        assertThat(Abc.chords(read)).isEqualTo("Cdim7@0 G(Em)@1/2 C/E@3/4");
+        assertThat(Abc.melody(read).get(0).notes().get(0).fingers()).containsExactly(3);
+        assertThat(read.tune().measure(0).chords().get(0).symbol().pitchClasses())
+                .containsExactly(0, 3, 6, 9);
+    }
+
+    @Test
+    void section3117_otherFilesAreNotTakenIn() {
+        ReadTune read = Abc.tune("I:abc-include other.abh\n%%MIDI program 74\nM:4/4\nL:1/4\nK:C", "CDEF|");
+
+        assertThat(Abc.pitches(read)).isEqualTo("C4 D4 E4 F4");
+        assertThat(Abc.listed(read))
+                .hasSize(2)
+                .anyMatch(line -> line.contains("abc-include other.abh"))
+                .anyMatch(line -> line.contains("MIDI program 74"));
     }
 
     @Test

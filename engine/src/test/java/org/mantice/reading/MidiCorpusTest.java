@@ -144,8 +144,9 @@ class MidiCorpusTest {
             if (!ours.equals(struck(abc(name)))) other.add(name);
         }
 
-        System.out.println("MIDI equals ABC in " + (names.size() - other.size()) + " of " + names.size());
-        assertThat(other.size() * 20).as("different: %s", other).isLessThanOrEqualTo(names.size());
+        assertThat(other.size() * 20)
+                .as("%d of %d are different: %s", other.size(), names.size(), other)
+                .isLessThanOrEqualTo(names.size());
     }
 
     @Test
@@ -168,8 +169,9 @@ class MidiCorpusTest {
             unguided += stayed(file, MidiFile.parse(played, 500, 200_000));
         }
 
-        System.out.println(right + " of " + all + " onsets on the right twelfth; below 98 %: " + worst);
-        assertThat(right * 100).isGreaterThanOrEqualTo(all * 98);
+        assertThat(right * 100)
+                .as("%d of %d onsets on the right twelfth; tunes below 98 %%: %s", right, all, worst)
+                .isGreaterThanOrEqualTo(all * 98);
         assertThat(unguided * 2)
                 .as("notes that the written beats alone would put right")
                 .isLessThan(all);
@@ -265,10 +267,12 @@ class MidiCorpusTest {
             }
         }
 
-        System.out.println(right + " of " + all + " roots found; wrong: "
-                + wrong.stream().limit(10).toList());
         assertThat(all).isPositive();
-        assertThat(right * 100).isGreaterThanOrEqualTo(all * 95);
+        assertThat(right * 100)
+                .as(
+                        "%d of %d roots; wrong: %s",
+                        right, all, wrong.stream().limit(10).toList())
+                .isGreaterThanOrEqualTo(all * 95);
     }
 
     private static int rootAt(Performance played, MusicalTime at) {

@@ -127,9 +127,7 @@ public sealed interface AbcElement {
             /** A field of the head that is missing or not in its place. */
             HEAD,
             /** A field or a definition that cannot be read; passed over. */
-            FIELD,
-            /** A macro that transposes; not carried out. */
-            TRANSPOSING_MACRO
+            FIELD
         }
     }
 }

@@ -1,9 +1,8 @@
 package org.mantice.reading.abc;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.fault.TextPlace;
@@ -16,15 +15,10 @@ final class AbcTuneParser {
     /** A letter and a colon that begin a line of music rather than a field. */
     private static final Pattern MUSIC = Pattern.compile("[A-Ga-gxyz]:[|:].*", Pattern.DOTALL);
 
-    private static final Pattern MACRO = Pattern.compile("([^=\\s]{1,30})\\s*=\\s*(.{0,200})", Pattern.DOTALL);
-    private static final int MOST_MACROS = 50;
-    /** Characters that a line may grow to by macros. */
-    private static final int LONGEST = 100_000;
-
     private final List<AbcElement> head = new ArrayList<>();
     private final List<AbcElement> body = new ArrayList<>();
     private final AbcMarks marks;
-    private final Map<String, String> macros = new LinkedHashMap<>();
+    private final AbcMacros macros = new AbcMacros();
     private final TextPlace start;
     private List<AbcElement> into = head;
     private String skippedUntil = "";
@@ -48,7 +42,7 @@ final class AbcTuneParser {
     AbcTune read(List<AbcLine> lines) {
         lines.forEach(this::read);
         if (into == head) head.add(new Flaw(start, Flaw.Kind.HEAD, "K:"));
-        return new AbcTune(start, head, body);
+        return new AbcTune(start, head, new AbcSymbols(marks).laid(body));
     }
 
     private void read(AbcLine line) {
@@ -114,12 +108,7 @@ final class AbcTuneParser {
     }
 
     private void readMacro(AbcLine line, String text) {
-        Matcher macro = MACRO.matcher(text);
-        if (!macro.matches() || macros.size() == MOST_MACROS)
-            into.add(new Flaw(line.place(), Flaw.Kind.FIELD, "m:" + text));
-        else if (macro.group(1).endsWith("n") || macro.group(1).matches(".*n\\d*"))
-            into.add(new Flaw(line.place(), Flaw.Kind.TRANSPOSING_MACRO, macro.group(1)));
-        else macros.put(macro.group(1), macro.group(2).strip());
+        if (!macros.define(text)) into.add(new Flaw(line.place(), Flaw.Kind.FIELD, "m:" + text));
     }
 
     private void readMusic(AbcLine line) {
@@ -132,9 +121,9 @@ final class AbcTuneParser {
             into = body;
         }
         lastField = 0;
-        String text = line.text();
-        for (Map.Entry<String, String> macro : macros.entrySet())
-            if (text.length() < LONGEST) text = text.replace(macro.getKey(), macro.getValue());
+        Optional<String> expanded = macros.expand(line.text());
+        if (expanded.isEmpty()) into.add(new Flaw(line.place(), Flaw.Kind.FIELD, "m:"));
+        String text = expanded.orElse(line.text());
         boolean continued = text.stripTrailing().endsWith("\\");
         String music = continued ? text.substring(0, text.lastIndexOf('\\')) : text;
         into.addAll(new AbcMusic(new AbcCursor(music, line.number(), 0), marks).read());
