@@ -88,8 +88,10 @@ final class SlotCosts {
             int above = Math.floorMod(note - tonic, 12);
             int part = chord.noteOf(above);
             for (NotesAround.Place place : NotesAround.Place.values()) {
+                long permille = slot.around().at(place, note);
+                if (permille == 0) continue;
                 long cost = table.around(place, above, chord.role()) + table.beside(place, part);
-                sum = Math.addExact(sum, Math.multiplyExact(slot.around().at(place, note), cost));
+                sum = Math.addExact(sum, Math.multiplyExact(permille, cost));
             }
         }
         return sum / 1000;
@@ -98,9 +100,11 @@ final class SlotCosts {
     private long rest(Harmony chord) {
         long sum = 0;
         for (int note = 0; note < 12; note++) {
+            long half = slot.melody().restOfHalf(note);
+            long measure = slot.melody().restOfMeasure(note);
+            if (half == 0 && measure == 0) continue;
             int part = noteOf(chord, note);
-            sum += slot.melody().restOfHalf(note) * table.restOfHalf(part);
-            sum += slot.melody().restOfMeasure(note) * table.restOfMeasure(part);
+            sum += half * table.restOfHalf(part) + measure * table.restOfMeasure(part);
         }
         return sum / 1000;
     }
