@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -330,10 +329,20 @@ class ChordButtonsTest {
         return large.buttons() > small.buttons() && large.allButtons().containsAll(small.allButtons());
     }
 
+    /** Every size, and 72 buttons with two of them broken, without a counterbass row, or ragged. */
     private static List<StradellaBass> layouts() {
-        List<StradellaBass> layouts = new ArrayList<>(
-                StradellaBass.SIZES.stream().map(StradellaBass::ofSize).toList());
-        layouts.add(StradellaBass.ofRows(8, EnumSet.allOf(BassRow.class)));
+        List<StradellaBass> layouts = new ArrayList<>(ChordLayouts.sizes());
+        StradellaBass usual = StradellaBass.ofSize(72);
+        layouts.add(usual.with(usual.singles()
+                .withBroken(List.of(new BassButton(BassRow.SEVENTH, 0), new BassButton(BassRow.BASS, 2)))));
+        layouts.add(StradellaBass.ofRows(
+                usual.rows().stream().filter(row -> row.row() != BassRow.COUNTERBASS).toList()));
+        layouts.add(StradellaBass.ofRows(List.of(
+                ButtonRow.of(BassRow.BASS, -4, 10),
+                ButtonRow.of(BassRow.MAJOR, -3, 8),
+                ButtonRow.of(BassRow.MINOR, -1, 6),
+                ButtonRow.of(BassRow.SEVENTH, -1, 5))));
+        layouts.add(StradellaBass.ofSize(120).displaced(BassRow.DIMINISHED, -1));
         return layouts;
     }
 
@@ -343,6 +352,20 @@ class ChordButtonsTest {
         return IntStream.range(0, every.size() / 7)
                 .mapToObj(i -> every.get(7 * i))
                 .toList();
+    }
+
+    /** Kinds with degrees added, altered and taken out, and with a slash bass besides. */
+    private static List<ChordSymbol> changed() {
+        List<ChordSymbol> changed = new ArrayList<>();
+        for (ChordKind kind : List.of(ChordKind.MAJOR, ChordKind.MINOR_SEVENTH, ChordKind.DOMINANT, ChordKind.OTHER))
+            for (ChordDegree degree : List.of(
+                    new ChordDegree(9, -1, ChordDegree.Change.ADD),
+                    new ChordDegree(11, 1, ChordDegree.Change.ADD),
+                    new ChordDegree(5, 1, ChordDegree.Change.ALTER),
+                    new ChordDegree(3, 0, ChordDegree.Change.SUBTRACT)))
+                for (Optional<NoteName> bass : List.of(Optional.<NoteName>empty(), Optional.of(name("A"))))
+                    changed.add(new ChordSymbol(name("Eb"), kind, List.of(degree), bass, ""));
+        return changed;
     }
 
     private static List<ChordSymbol> symbols() {
@@ -363,8 +386,10 @@ class ChordButtonsTest {
 
     @Test
     void what_sounds_is_missing_or_foreign_adds_up() {
+        List<ChordSymbol> symbols = new ArrayList<>(someSymbols());
+        symbols.addAll(changed());
         for (StradellaBass layout : layouts())
-            for (ChordSymbol symbol : someSymbols())
+            for (ChordSymbol symbol : symbols)
                 for (ButtonChoice choice : new ChordButtons(layout).choices(symbol)) {
                     TreeSet<Integer> wanted = new TreeSet<>(symbol.pitchClasses());
                     if (!symbol.isSilent()) symbol.bass().ifPresent(bass -> wanted.add(bass.pitchClass()));

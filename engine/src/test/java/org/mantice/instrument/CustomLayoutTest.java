@@ -44,8 +44,7 @@ class CustomLayoutTest {
     @Test
     void a_displaced_row_sounds_what_its_buttons_are_called() {
         ButtonChoice choice = new ChordButtons(FULL.displaced(BassRow.DIMINISHED, -1))
-                .choices(org.mantice.tune.ChordSymbol.of(
-                        org.mantice.tune.NoteName.ofFifths(2), org.mantice.tune.ChordKind.DIMINISHED_SEVENTH))
+                .choices(ChordLayouts.symbol("Ddim7"))
                 .get(0);
 
         assertThat(choice).hasToString("D bass + D diminished");
@@ -79,6 +78,18 @@ class CustomLayoutTest {
         assertThat(worn.laidOut()).hasSize(119).contains(button("C seventh")).doesNotContain(button("A# diminished"));
         assertThat(worn.allButtons()).hasSize(118).doesNotContain(button("C seventh"));
         assertThat(worn.buttons(BassRow.SEVENTH, 0)).isEmpty();
+    }
+
+    @Test
+    void a_broken_button_is_passed_over_and_said() {
+        StradellaBass worn = StradellaBass.ofSize(72)
+                .with(StradellaBass.ofSize(72).singles().withBroken(Set.of(button("C seventh"), button("D bass"))));
+        ChordButtons buttons = new ChordButtons(worn);
+
+        ButtonChoice seventh = buttons.choices(ChordLayouts.symbol("C7")).get(0);
+        assertThat(seventh.buttons()).allMatch(worn::has);
+        assertThat(seventh.substitutions()).containsExactly(Substitution.BROKEN_BUTTON);
+        assertThat(buttons.choices(ChordLayouts.symbol("D")).get(0)).hasToString("D counterbass + D major");
     }
 
     @Test

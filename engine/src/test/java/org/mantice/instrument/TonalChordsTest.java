@@ -8,11 +8,16 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.mantice.reading.ChordText;
+import org.mantice.tune.ChordSymbol;
 
 /**
  * What the buttons sound, against the notes that npm tonal 6.4.2 names for the same symbol
@@ -29,21 +34,25 @@ class TonalChordsTest {
 
     private static List<Row> rows() throws IOException {
         List<Row> rows = new ArrayList<>();
-        try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(TonalChordsTest.class.getResourceAsStream("combination-notes-tonal.tsv")),
-                StandardCharsets.UTF_8))) {
-            for (String line : in.lines().toList()) {
-                if (line.startsWith("#") || line.endsWith("none")) continue;
-                String[] cells = line.split("\t");
-                rows.add(new Row(
-                        cells[0],
-                        cells[1],
-                        new TreeSet<>(Arrays.stream(cells[2].split(" "))
-                                .map(Integer::valueOf)
-                                .toList())));
-            }
+        for (String line : lines("combination-notes-tonal.tsv")) {
+            if (line.endsWith("none")) continue;
+            String[] cells = line.split("\t");
+            rows.add(new Row(
+                    cells[0],
+                    cells[1],
+                    new TreeSet<>(Arrays.stream(cells[2].split(" "))
+                            .map(Integer::valueOf)
+                            .toList())));
         }
         return rows;
+    }
+
+    private static List<String> lines(String resource) throws IOException {
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                Objects.requireNonNull(TonalChordsTest.class.getResourceAsStream(resource)),
+                StandardCharsets.UTF_8))) {
+            return in.lines().filter(line -> !line.startsWith("#")).toList();
+        }
     }
 
     @Test
@@ -66,6 +75,27 @@ class TonalChordsTest {
             }
         assertThat(exact).isGreaterThan(5_000);
         assertThat(firstExact).isGreaterThan(250);
+    }
+
+    /** Whatever spelling can be read has buttons, the same as any other spelling of the same chord. */
+    @Test
+    void every_spelling_that_can_be_read_has_buttons_and_equal_chords_have_equal_ones() throws IOException {
+        ChordText text = new ChordText(ChordText.Letters.INTERNATIONAL);
+        ChordButtons buttons = new ChordButtons(StradellaBass.ofSize(120));
+        Map<List<Object>, ButtonChoice> known = new HashMap<>();
+        int read = 0;
+        for (String line : lines("/org/mantice/reading/chord-spellings-tonal.tsv"))
+            for (String root : ChordLayouts.ROOTS) {
+                Optional<ChordSymbol> symbol = text.symbol(root + line.split("\t")[0]);
+                if (symbol.isEmpty()) continue;
+                read++;
+                ButtonChoice first = buttons.choices(symbol.get()).get(0);
+                assertThat(first.isSilent()).as(symbol.get().toString()).isFalse();
+                assertThat(first.hasWrittenBass()).as(symbol.get().toString()).isTrue();
+                List<Object> chord = List.of(root, symbol.get().kind(), symbol.get().degrees());
+                assertThat(known.computeIfAbsent(chord, key -> first)).isEqualTo(first);
+            }
+        assertThat(read).isGreaterThan(12 * 40);
     }
 
     private static boolean isExact(ButtonChoice choice) {
