@@ -335,8 +335,9 @@ class ChordButtonsTest {
         StradellaBass usual = StradellaBass.ofSize(72);
         layouts.add(usual.with(usual.singles()
                 .withBroken(List.of(new BassButton(BassRow.SEVENTH, 0), new BassButton(BassRow.BASS, 2)))));
-        layouts.add(StradellaBass.ofRows(
-                usual.rows().stream().filter(row -> row.row() != BassRow.COUNTERBASS).toList()));
+        layouts.add(StradellaBass.ofRows(usual.rows().stream()
+                .filter(row -> row.row() != BassRow.COUNTERBASS)
+                .toList()));
         layouts.add(StradellaBass.ofRows(List.of(
                 ButtonRow.of(BassRow.BASS, -4, 10),
                 ButtonRow.of(BassRow.MAJOR, -3, 8),

@@ -49,8 +49,7 @@ class TonalChordsTest {
 
     private static List<String> lines(String resource) throws IOException {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(TonalChordsTest.class.getResourceAsStream(resource)),
-                StandardCharsets.UTF_8))) {
+                Objects.requireNonNull(TonalChordsTest.class.getResourceAsStream(resource)), StandardCharsets.UTF_8))) {
             return in.lines().filter(line -> !line.startsWith("#")).toList();
         }
     }
@@ -92,7 +91,8 @@ class TonalChordsTest {
                 ButtonChoice first = buttons.choices(symbol.get()).get(0);
                 assertThat(first.isSilent()).as(symbol.get().toString()).isFalse();
                 assertThat(first.hasWrittenBass()).as(symbol.get().toString()).isTrue();
-                List<Object> chord = List.of(root, symbol.get().kind(), symbol.get().degrees());
+                List<Object> chord =
+                        List.of(root, symbol.get().kind(), symbol.get().degrees());
                 assertThat(known.computeIfAbsent(chord, key -> first)).isEqualTo(first);
             }
         assertThat(read).isGreaterThan(12 * 40);

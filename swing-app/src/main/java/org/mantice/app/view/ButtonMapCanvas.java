@@ -50,7 +50,7 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
     ButtonMapCanvas(Words words) {
         this.words = words;
         setFocusable(true);
-        setFont(UIManager.getFont("Label.font"));
+        updateUI();
         getAccessibleContext().setAccessibleName(words.text("map.title"));
         ToolTipManager.sharedInstance().registerComponent(this);
         KEYS.forEach(this::bind);
@@ -84,6 +84,13 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
                 }
             };
         return accessibleContext;
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setFont(UIManager.getFont("Label.font"));
+        revalidate();
     }
 
     private void bind(String key, ButtonMap.Way way) {
@@ -155,7 +162,9 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
                 .orElse(OptionalInt.empty());
     }
 
+    /** Null where there is nothing to say, as Swing asks. */
     @Override
+    @SuppressWarnings("NullAway")
     public String getToolTipText(MouseEvent event) {
         OptionalInt index = at(event);
         return index.isEmpty() ? null : shown.orElseThrow().words(index.getAsInt(), words);
