@@ -102,8 +102,8 @@ final class Ground {
 
     /** The cell that rules see: fortieths of the comfortable air, rounded up. */
     int cell(int millilitres) {
-        return (int) (((long) millilitres * OpeningCell.COMFORTABLE + comfortableMillilitres - 1)
-                / comfortableMillilitres);
+        return (int)
+                (((long) millilitres * OpeningCell.COMFORTABLE + comfortableMillilitres - 1) / comfortableMillilitres);
     }
 
     /** The lowest level of a cell. */
