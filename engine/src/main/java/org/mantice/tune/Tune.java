@@ -3,6 +3,7 @@ package org.mantice.tune;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A tune as written: one melody, chord symbols, perhaps a bass staff.
@@ -30,6 +31,20 @@ public record Tune(String title, Optional<String> dance, List<Measure> measures)
 
     public boolean hasNotes() {
         return measures.stream().anyMatch(Measure::hasNotes);
+    }
+
+    /** Whether two chords stand at one place anywhere. */
+    public boolean hasAlternateChords() {
+        return chords().anyMatch(chord -> chord.alternate().isPresent());
+    }
+
+    /** Whether a chord that may be left out stands anywhere. */
+    public boolean hasOptionalChords() {
+        return chords().anyMatch(PlacedChord::optional);
+    }
+
+    private Stream<PlacedChord> chords() {
+        return measures.stream().flatMap(measure -> measure.chords().stream());
     }
 
     public boolean hasChords() {

@@ -15,8 +15,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import javax.sound.midi.InvalidMidiDataException;
 import org.junit.jupiter.api.Test;
+import org.mantice.tune.PlacedChord;
 
 /** Reads collections of tunes that nobody on the team wrote. */
 class AbcCorpusTest {
@@ -36,6 +38,40 @@ class AbcCorpusTest {
                         .as(file.toString())
                         .isEqualTo(PlainAbc.firstTune(text).notes());
             }
+    }
+
+    /** Counted in the text apart from our reader: two quoted chords in a row, and quoted chords in brackets. */
+    @Test
+    void everySecondChordAtANoteAndEveryOneInBracketsIsKept() throws IOException {
+        Pattern two = Pattern.compile("\"[A-G][^\"]*\" *\"[A-G][^\"]*\"|\"[A-G][^\"()]*\\([A-G][^\"]*\\)\"");
+        Pattern bracketed = Pattern.compile("\"\\([A-G][^\"]*\\)\"");
+        long alternates = 0;
+        long optional = 0;
+        for (String folder : FOLDERS)
+            for (Corpus.Numbered file : Corpus.files(folder, ".abc")) {
+                String text = PlainAbc.withoutOrder(Files.readString(file.path(), StandardCharsets.UTF_8));
+                List<PlacedChord> chords = Abc.read(text).tune().measures().stream()
+                        .flatMap(measure -> measure.chords().stream())
+                        .toList();
+
+                long here = chords.stream()
+                        .filter(chord -> chord.alternate().isPresent())
+                        .count();
+                assertThat(here)
+                        .as(file.toString())
+                        .isEqualTo(two.matcher(text).results().count());
+                alternates += here;
+                optional += chords.stream().filter(PlacedChord::optional).count();
+                assertThat(chords.stream().filter(PlacedChord::optional).count())
+                        .as(file.toString())
+                        .isEqualTo(bracketed.matcher(text).results().count());
+            }
+
+        System.out.println("ABC collections: " + alternates + " alternates, " + optional + " chords in brackets");
+        if (Corpus.isWhole()) {
+            assertThat(alternates).isEqualTo(141);
+            assertThat(optional).isEqualTo(8);
+        }
     }
 
     @Test

@@ -8,6 +8,8 @@ import org.mantice.Planner;
 import org.mantice.app.files.Profiles;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.RuleBook;
+import org.mantice.performance.ChordsPlayed;
+import org.mantice.performance.ChordsPlayed.Alternates;
 import org.mantice.performance.Settings;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.player.Player;
@@ -49,6 +51,16 @@ final class PlanOptions {
 
     @Option(names = "--loudness", paramLabel = "ppp..fff", description = "where nothing is written")
     private String loudness;
+
+    @Option(
+            names = "--alternates",
+            paramLabel = "WHEN",
+            description = "when the second of two chords at one place is played: later (from the second pass on), "
+                    + "never, always; later if nothing is said")
+    private String alternates;
+
+    @Option(names = "--leave-optional", description = "leave out chords in brackets: the chord before goes on")
+    private boolean leaveOptional;
 
     @Option(
             names = "--packs",
@@ -143,6 +155,7 @@ final class PlanOptions {
         inRange("times", times, 1, 20);
         inRange("transpose", transpose, -11, 11);
         chosenLoudness();
+        chords();
         if (part != null && part.isBlank())
             throw new IllegalArgumentException("part is blank; allowed: an id, a name or a number from 1");
     }
@@ -156,6 +169,20 @@ final class PlanOptions {
         return Optional.ofNullable(loudness).map(mark -> Loudness.ofMark(mark)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "loudness is " + mark + "; allowed: ppp, pp, p, mp, mf, f, ff, fff")));
+    }
+
+    private ChordsPlayed chords() {
+        Alternates when = alternates == null
+                ? ChordsPlayed.USUAL.alternates()
+                : switch (alternates) {
+                    case "later" -> Alternates.LATER_PASSES;
+                    case "never" -> Alternates.NEVER;
+                    case "always" -> Alternates.ALWAYS;
+                    default ->
+                        throw new IllegalArgumentException(
+                                "alternates is " + alternates + "; allowed: later, never, always");
+                };
+        return new ChordsPlayed(when, !leaveOptional);
     }
 
     Packs foundPacks() {
@@ -174,6 +201,7 @@ final class PlanOptions {
         if (times != null) settings.timesThrough(times);
         if (transpose != null) settings.transposition(transpose);
         chosenLoudness().ifPresent(settings::loudness);
+        settings.chords(chords());
         return settings.build();
     }
 }

@@ -6,11 +6,13 @@ import org.mantice.Alternatives;
 import org.mantice.PlanRequest;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ListingText;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Settings;
 import org.mantice.plan.Concession;
 import org.mantice.plan.Obstacle;
 import org.mantice.plan.Plan;
 import org.mantice.reading.Skipped;
+import org.mantice.tune.Tune;
 
 /** What the verb {@code plan} prints for one tune. */
 final class PlanText {
@@ -61,6 +63,7 @@ final class PlanText {
                 .append(settings.loudness().name().toLowerCase(Locale.ROOT))
                 .append(assumed(settings.loudnessAssumed()));
         if (settings.transposition() != 0) text.append(", transposed by ").append(settings.transposition());
+        text.append(chords(job.read().tune(), settings.chords()));
         if (!job.planning().request().accordion().bellows().measured())
             text.append("; air figures are estimates until this accordion is measured");
         text.append('\n');
@@ -68,6 +71,21 @@ final class PlanText {
             text.append("  ").append(skipped).append('\n');
         if (!job.tune().words().isEmpty())
             text.append("  ").append(job.tune().words()).append('\n');
+    }
+
+    /** Which chords are played, where the tune leaves a choice. */
+    private static String chords(Tune tune, ChordsPlayed chords) {
+        StringBuilder text = new StringBuilder();
+        if (tune.hasAlternateChords())
+            text.append(
+                    switch (chords.alternates()) {
+                        case LATER_PASSES -> ", alternate chords from pass 2 on";
+                        case NEVER -> ", no alternate chords";
+                        case ALWAYS -> ", alternate chords in every pass";
+                    });
+        if (tune.hasOptionalChords())
+            text.append(chords.optional() ? ", chords in brackets played" : ", chords in brackets left out");
+        return text.toString();
     }
 
     private static String assumed(boolean assumed) {

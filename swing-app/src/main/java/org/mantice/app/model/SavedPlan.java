@@ -16,7 +16,10 @@ final class SavedPlan {
      * @throws org.mantice.performance.TuneException if the tune is too long to be unrolled
      */
     static Wishes wishes(Tune tune, Settings saved, int plans) {
-        Wishes none = Wishes.NONE.withPlans(plans).withTransposition(saved.transposition());
+        Wishes none = Wishes.NONE
+                .withPlans(plans)
+                .withTransposition(saved.transposition())
+                .withChords(saved.chords());
         Settings usual = none.settings(tune);
         Wishes wishes = none;
         if (saved.timesThrough() != usual.timesThrough() || saved.timesAssumed() != usual.timesAssumed())

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.mantice.app.words.MusicWords;
 import org.mantice.app.words.Words;
 import org.mantice.fault.ManticeException;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Settings;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.reading.ReadTune;
@@ -26,6 +27,7 @@ import org.mantice.tune.Tune;
  * @param beat the felt beat, in words
  * @param shift semitones up
  * @param key the key that results, in words
+ * @param chords what is played where the tune leaves a choice
  * @param air what is to be said about the figures of air; empty if the accordion is measured
  */
 public record SetupModel(
@@ -41,7 +43,16 @@ public record SetupModel(
         Loudness loudness,
         Setting loudnessLevel,
         int plans,
+        Chords chords,
         String air) {
+    /**
+     * What the tune leaves open about its chords, and what is chosen.
+     *
+     * @param alternates whether two chords stand at one place anywhere
+     * @param optional whether a chord stands in brackets anywhere
+     */
+    public record Chords(boolean alternates, boolean optional, ChordsPlayed chosen) {}
+
     /**
      * A setting that the player may choose.
      *
@@ -91,6 +102,7 @@ public record SetupModel(
                     settings.loudness(),
                     loudness(settings, plain),
                     wishes.plans(),
+                    new Chords(tune.hasAlternateChords(), tune.hasOptionalChords(), wishes.chords()),
                     air);
         }
 
@@ -109,6 +121,7 @@ public record SetupModel(
                     Loudness.MF,
                     none,
                     setup.wishes().plans(),
+                    new Chords(false, false, setup.wishes().chords()),
                     air);
         }
 

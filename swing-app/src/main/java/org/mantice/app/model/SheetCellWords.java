@@ -2,6 +2,7 @@ package org.mantice.app.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.mantice.app.words.MusicWords;
 import org.mantice.app.words.Words;
@@ -21,6 +22,7 @@ import org.mantice.tune.Measure;
 import org.mantice.tune.MelodyEvent;
 import org.mantice.tune.MelodyNote;
 import org.mantice.tune.NoteName;
+import org.mantice.tune.PlacedChord;
 
 /** What stands in the cells of the sheet as a table. */
 final class SheetCellWords {
@@ -78,12 +80,29 @@ final class SheetCellWords {
         return music.note(name) + (Math.floorDiv(midi - name.alter(), 12) - 1);
     }
 
+    /** The chord played there, with the one written beside it and whether it may be left out. */
     String chord(PlayedMoment moment) {
-        return moment.chord()
-                .flatMap(span -> span.chord())
-                .map(ChordSymbol::toString)
-                .map(symbol -> symbol.replace('#', '♯').replaceAll("([A-G(])b", "$1♭"))
-                .orElse("");
+        Optional<ChordSymbol> played = moment.chord().flatMap(span -> span.chord());
+        if (played.isEmpty()) return "";
+        Optional<PlacedChord> written = performance
+                .tune()
+                .measure(moment.place().measure())
+                .chords()
+                .stream()
+                .filter(chord -> chord.offset().equals(moment.place().offset()))
+                .reduce((before, last) -> last);
+        String said = written.flatMap(chord -> beside(chord, played.get()))
+                .map(other -> words.text("table.chordBeside", name(played.get()), name(other)))
+                .orElse(name(played.get()));
+        return written.filter(PlacedChord::optional).isPresent() ? words.text("table.chordOptional", said) : said;
+    }
+
+    private static Optional<ChordSymbol> beside(PlacedChord written, ChordSymbol played) {
+        return written.alternate().map(other -> other.equals(played) ? written.symbol() : other);
+    }
+
+    private static String name(ChordSymbol symbol) {
+        return symbol.toString().replace('#', '♯').replaceAll("([A-G(])b", "$1♭");
     }
 
     String fingers(RightHandPlan.Event event) {

@@ -2,6 +2,7 @@ package org.mantice.app.model;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Settings;
 import org.mantice.performance.SettingsBuilder;
 import org.mantice.tune.Loudness;
@@ -14,6 +15,7 @@ import org.mantice.tune.Tune;
  * @param timesThrough 1 to 20
  * @param transposition semitones up, -11 to 11
  * @param loudness where nothing is written
+ * @param chords which chords are played where two are written or one stands in brackets
  * @param plans how many plans to find, 1 to 12
  */
 public record Wishes(
@@ -21,12 +23,13 @@ public record Wishes(
         OptionalInt timesThrough,
         int transposition,
         Optional<Loudness> loudness,
+        ChordsPlayed chords,
         int plans) {
     /** How many plans are found when nobody says otherwise. */
     public static final int USUAL_PLANS = 4;
 
     public static final Wishes NONE =
-            new Wishes(OptionalInt.empty(), OptionalInt.empty(), 0, Optional.empty(), USUAL_PLANS);
+            new Wishes(OptionalInt.empty(), OptionalInt.empty(), 0, Optional.empty(), ChordsPlayed.USUAL, USUAL_PLANS);
 
     public Wishes {
         if (plans < 1 || plans > 12) throw new IllegalArgumentException("plans is " + plans + "; allowed: 1 to 12");
@@ -37,7 +40,8 @@ public record Wishes(
      * @throws org.mantice.performance.TuneException if the tune is too long to be unrolled
      */
     public Settings settings(Tune tune) {
-        SettingsBuilder builder = SettingsBuilder.of(tune).transposition(transposition);
+        SettingsBuilder builder =
+                SettingsBuilder.of(tune).transposition(transposition).chords(chords);
         beatsPerMinute.ifPresent(builder::beatsPerMinute);
         timesThrough.ifPresent(builder::timesThrough);
         loudness.ifPresent(builder::loudness);
@@ -45,22 +49,26 @@ public record Wishes(
     }
 
     public Wishes withTempo(OptionalInt beats) {
-        return new Wishes(beats, timesThrough, transposition, loudness, plans);
+        return new Wishes(beats, timesThrough, transposition, loudness, chords, plans);
     }
 
     public Wishes withTimes(OptionalInt times) {
-        return new Wishes(beatsPerMinute, times, transposition, loudness, plans);
+        return new Wishes(beatsPerMinute, times, transposition, loudness, chords, plans);
     }
 
     public Wishes withTransposition(int semitones) {
-        return new Wishes(beatsPerMinute, timesThrough, semitones, loudness, plans);
+        return new Wishes(beatsPerMinute, timesThrough, semitones, loudness, chords, plans);
     }
 
     public Wishes withLoudness(Optional<Loudness> chosen) {
-        return new Wishes(beatsPerMinute, timesThrough, transposition, chosen, plans);
+        return new Wishes(beatsPerMinute, timesThrough, transposition, chosen, chords, plans);
+    }
+
+    public Wishes withChords(ChordsPlayed chosen) {
+        return new Wishes(beatsPerMinute, timesThrough, transposition, loudness, chosen, plans);
     }
 
     public Wishes withPlans(int count) {
-        return new Wishes(beatsPerMinute, timesThrough, transposition, loudness, count);
+        return new Wishes(beatsPerMinute, timesThrough, transposition, loudness, chords, count);
     }
 }

@@ -27,7 +27,7 @@ final class ChordInk {
             Measure measure = line.of(cell).staff().measure();
             for (PlacedChord chord : measure.chords())
                 symbols.add(new Symbol(
-                        ChordText.outline(chord.symbol()),
+                        ChordText.outline(chord),
                         line.of(cell).x(chord.offset().min(measure.length())) - Engraving.HALF_HEAD,
                         cell));
         }

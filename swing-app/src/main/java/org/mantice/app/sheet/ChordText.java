@@ -1,8 +1,11 @@
 package org.mantice.app.sheet;
 
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import org.mantice.tune.ChordDegree;
 import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.NoteName;
+import org.mantice.tune.PlacedChord;
 
 /** Chord symbols as printed: with flat and sharp signs, the kind as the source writes it where it does. */
 final class ChordText {
@@ -18,8 +21,23 @@ final class ChordText {
         return text.toString();
     }
 
-    static SheetFonts.Outline outline(ChordSymbol symbol) {
-        return SheetFonts.text(of(symbol), SheetFonts.Face.BOLD, Engraving.CHORD_SIZE);
+    /** One that may be left out in brackets; the chord for later passes smaller behind it, in brackets too. */
+    static SheetFonts.Outline outline(PlacedChord chord) {
+        String symbol = of(chord.symbol());
+        SheetFonts.Outline first = SheetFonts.text(
+                chord.optional() ? "(" + symbol + ")" : symbol, SheetFonts.Face.BOLD, Engraving.CHORD_SIZE);
+        return chord.alternate()
+                .map(other ->
+                        SheetFonts.text("(" + of(other) + ")", SheetFonts.Face.PLAIN, Engraving.ALTERNATE_CHORD_SIZE))
+                .map(second -> beside(first, second))
+                .orElse(first);
+    }
+
+    private static SheetFonts.Outline beside(SheetFonts.Outline first, SheetFonts.Outline second) {
+        double shift = first.advance() + Engraving.ALTERNATE_CHORD_GAP;
+        Path2D both = new Path2D.Double(first.shape());
+        both.append(AffineTransform.getTranslateInstance(shift, 0).createTransformedShape(second.shape()), false);
+        return new SheetFonts.Outline(both, shift + second.advance(), both.getBounds2D());
     }
 
     private static String name(NoteName name) {

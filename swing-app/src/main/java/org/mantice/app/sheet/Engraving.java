@@ -37,6 +37,9 @@ final class Engraving {
     /** Sizes of texts, our choice: chord symbols must be read at playing distance. */
     static final double CHORD_SIZE = 2.15;
 
+    static final double ALTERNATE_CHORD_SIZE = 1.6;
+    static final double ALTERNATE_CHORD_GAP = 0.1;
+
     static final double LYRIC_SIZE = 1.9;
     static final double WORDS_SIZE = 1.8;
     static final double SMALL_SIZE = 1.5;

@@ -157,7 +157,7 @@ final class MeasureSprings {
         for (int i = 0; i < chords.size(); i++) {
             int from = indexOf(chords.get(i).offset());
             if (from < 0) continue;
-            double width = ChordText.outline(chords.get(i).symbol()).bounds().getMaxX() - Engraving.HALF_HEAD;
+            double width = ChordText.outline(chords.get(i)).bounds().getMaxX() - Engraving.HALF_HEAD;
             int next = i + 1 < chords.size() ? indexOf(chords.get(i + 1).offset()) : end;
             boolean last = i + 1 == chords.size();
             if (next > from)

@@ -5,13 +5,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.mantice.performance.Performance;
 import org.mantice.tune.Barlines;
 import org.mantice.tune.Key;
 import org.mantice.tune.Measure;
+import org.mantice.tune.PlacedChord;
 import org.mantice.tune.Tune;
 
 /** What each cell of a sheet shows on its staff, given the cell before it. */
 final class SheetMeasures {
+    private record Shown(int written, List<PlacedChord> chords) {}
+
     private final List<Cell> cells;
     private final List<StaffMeasure> measures = new ArrayList<>();
     private final boolean unrolled;
@@ -20,15 +24,30 @@ final class SheetMeasures {
     SheetMeasures(SheetContent content) {
         cells = content.cells();
         Tune tune = content.performance().tune();
-        Map<Integer, StaffMeasure> known = new HashMap<>();
-        boolean asWritten = cells.size() == tune.measures().size();
-        for (int i = 0; i < cells.size(); i++) {
-            int written = cells.get(i).written();
-            asWritten &= written == i;
-            measures.add(known.computeIfAbsent(written, index -> StaffMeasure.of(tune.measure(index))));
-        }
-        unrolled = !asWritten;
+        unrolled = isUnrolled(cells, tune);
         leftHand = tune.hasChords() || tune.hasBassStaff();
+        Map<Shown, StaffMeasure> known = new HashMap<>();
+        for (Cell cell : cells) {
+            Measure written = tune.measure(cell.written());
+            List<PlacedChord> chords = unrolled ? chordsPlayed(content.performance(), cell, written) : written.chords();
+            measures.add(known.computeIfAbsent(
+                    new Shown(cell.written(), chords), shown -> StaffMeasure.of(written.withChords(chords))));
+        }
+    }
+
+    private static boolean isUnrolled(List<Cell> cells, Tune tune) {
+        boolean asWritten = cells.size() == tune.measures().size();
+        for (int i = 0; i < cells.size(); i++) asWritten &= cells.get(i).written() == i;
+        return !asWritten;
+    }
+
+    /** In order of play nothing is left to choose: of two chords the one that is played there. */
+    private static List<PlacedChord> chordsPlayed(Performance performance, Cell cell, Measure written) {
+        if (cell.played().isEmpty()) return written.chords();
+        int pass = performance.measures().get(cell.played().getAsInt()).pass();
+        return written.chords().stream()
+                .flatMap(chord -> performance.settings().chords().inPass(chord, pass).stream())
+                .toList();
     }
 
     int count() {

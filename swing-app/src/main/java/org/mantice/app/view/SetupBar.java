@@ -41,6 +41,7 @@ public final class SetupBar extends JPanel {
     private final SettingField shift;
     private final SettingField plans;
     private final LoudnessField loudness;
+    private final ChordsField chords;
     private final JProgressBar progress = new JProgressBar();
     private final JLabel happening = new JLabel();
     private transient Optional<PlannerState> before = Optional.empty();
@@ -77,6 +78,7 @@ public final class SetupBar extends JPanel {
                 false,
                 (wishes, count) -> wishes.withPlans(count.orElse(Wishes.USUAL_PLANS)));
         this.loudness = new LoudnessField(words, chosen -> wish(wishes -> wishes.withLoudness(chosen)));
+        this.chords = new ChordsField(words, chosen -> wish(wishes -> wishes.withChords(chosen)));
         add(settings());
         add(progress(actions), BorderLayout.PAGE_END);
         leftOut.addActionListener(event -> listLeftOut());
@@ -132,7 +134,7 @@ public final class SetupBar extends JPanel {
         who.add(air);
         who.add(player);
         JPanel how = new JPanel(new WrappingLayout(10, 4));
-        for (JPanel each : List.of(tempo, times, shift, loudness)) how.add(each);
+        for (JPanel each : List.of(tempo, times, shift, loudness, chords)) how.add(each);
         JPanel both = new JPanel(new BorderLayout());
         both.add(who, BorderLayout.PAGE_START);
         both.add(how);
@@ -186,6 +188,7 @@ public final class SetupBar extends JPanel {
         shift.show(new SetupModel.Setting(setup.shift(), true, ""), key(setup), setup.open());
         plans.show(new SetupModel.Setting(setup.plans(), true, ""), "", true);
         loudness.show(setup);
+        chords.show(setup.chords());
         showProgress(PlanningProgress.of(state, words));
     }
 

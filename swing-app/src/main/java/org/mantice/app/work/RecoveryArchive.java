@@ -27,6 +27,7 @@ import org.mantice.file.EditJson;
 import org.mantice.file.LockJson;
 import org.mantice.file.PlanFile;
 import org.mantice.file.PlayerFile;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.tune.Loudness;
 
 /**
@@ -83,6 +84,8 @@ final class RecoveryArchive {
         wishes.timesThrough().ifPresent(times -> wished.put("timesThrough", times));
         wished.put("transposition", wishes.transposition());
         wishes.loudness().ifPresent(loudness -> wished.put("loudness", loudness.name()));
+        wished.put("alternates", wishes.chords().alternates().name());
+        wished.put("optional", wishes.chords().optional());
         wished.put("plans", wishes.plans());
         tree.set("locks", LockJson.tree(work.setup().locks()));
         tree.set("edits", EditJson.tree(work.setup().edits()));
@@ -176,7 +179,17 @@ final class RecoveryArchive {
                 SmallJson.number(wished.path("timesThrough")),
                 SmallJson.number(wished.path("transposition")).orElse(0),
                 SmallJson.text(wished.path("loudness")).map(Loudness::valueOf),
+                chords(wished),
                 plans.orElse(Wishes.USUAL_PLANS));
+    }
+
+    /** A copy from before there was a choice has none. */
+    private static ChordsPlayed chords(JsonNode wished) {
+        return new ChordsPlayed(
+                SmallJson.text(wished.path("alternates"))
+                        .map(ChordsPlayed.Alternates::valueOf)
+                        .orElse(ChordsPlayed.USUAL.alternates()),
+                wished.path("optional").asBoolean(ChordsPlayed.USUAL.optional()));
     }
 
     private static String needed(JsonNode tree, String field) throws IOException {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Settings;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.MusicalTime;
@@ -42,6 +43,7 @@ class SavedPlanTest {
         comesBack(tune, Wishes.NONE.withTimes(OptionalInt.of(2)));
         comesBack(tune, Wishes.NONE.withLoudness(Optional.of(Loudness.FF)));
         comesBack(tune, Wishes.NONE.withLoudness(Optional.of(Loudness.MF)));
+        comesBack(tune, Wishes.NONE.withChords(new ChordsPlayed(ChordsPlayed.Alternates.ALWAYS, false)));
         comesBack(
                 tune,
                 Wishes.NONE

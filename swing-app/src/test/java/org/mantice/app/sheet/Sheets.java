@@ -104,6 +104,11 @@ final class Sheets {
         return new Tune("Invented " + seed, Optional.empty(), list);
     }
 
+    private static PlacedChord placed(Random random, MusicalTime at) {
+        Optional<ChordSymbol> alternate = random.nextInt(3) == 0 ? Optional.of(chord(random)) : Optional.empty();
+        return new PlacedChord(at, chord(random), alternate, random.nextInt(4) == 0, false);
+    }
+
     private static Measure measure(Random random, int number, Meter meter, Key key) {
         List<MelodyEvent> melody = new ArrayList<>();
         List<PlacedChord> chords = new ArrayList<>();
@@ -114,7 +119,7 @@ final class Sheets {
                             1 + random.nextInt(6), List.of(4, 8, 8, 12, 16, 32).get(random.nextInt(6)))
                     .min(length.minus(at));
             melody.add(event(random, at, duration));
-            if (random.nextInt(4) == 0) chords.add(new PlacedChord(at, chord(random)));
+            if (random.nextInt(4) == 0) chords.add(placed(random, at));
             if (random.nextInt(4) == 0)
                 bass.add(new BassEvent(at, duration, List.of(Pitch.of(Step.C, 0, 3)), Optional.empty()));
             at = at.plus(duration);

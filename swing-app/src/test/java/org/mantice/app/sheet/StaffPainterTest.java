@@ -6,6 +6,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -121,6 +122,27 @@ class StaffPainterTest {
         double over = painter(withHighThirdNote(first, third)).above(0);
 
         assertThat(over).isGreaterThan(away + 1.5);
+    }
+
+    @Test
+    void anAlternateStandsBehindItsChordAndOneThatMayBeLeftOutInBrackets() {
+        ChordSymbol g = ChordSymbol.of(new NoteName(Step.G, 0), ChordKind.MAJOR);
+        ChordSymbol em = ChordSymbol.of(new NoteName(Step.E, 0), ChordKind.MINOR);
+        PlacedChord plain = new PlacedChord(Sheets.time(0, 1), g);
+        PlacedChord optional = new PlacedChord(Sheets.time(0, 1), g, Optional.empty(), true, false);
+
+        double width = ChordText.outline(plain).bounds().getMaxX();
+        double both = ChordText.outline(plain.withAlternate(em)).bounds().getMaxX();
+        double whole = width
+                + ChordText.outline(new PlacedChord(Sheets.time(0, 1), em))
+                        .bounds()
+                        .getMaxX();
+
+        assertThat(both).isGreaterThan(width + 1).isLessThan(whole + 1);
+        assertThat(ChordText.outline(optional).bounds().getMaxX()).isGreaterThan(width + 0.5);
+        assertThat(GridSpacing.of(withHighThirdNote(plain.withAlternate(em)), 100)
+                        .lines())
+                .hasSize(1);
     }
 
     private static StaffPainter painter(SheetContent content) {

@@ -15,6 +15,7 @@ import org.mantice.file.PlanFile;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.BassRow;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.plan.Lock;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
@@ -61,7 +62,13 @@ final class Works {
         return new Setup(
                 AccordionPresets.get("standard-34-key-72-bass"),
                 player(),
-                new Wishes(OptionalInt.of(96), OptionalInt.of(3), 5, Optional.of(Loudness.MP), 6),
+                new Wishes(
+                        OptionalInt.of(96),
+                        OptionalInt.of(3),
+                        5,
+                        Optional.of(Loudness.MP),
+                        new ChordsPlayed(ChordsPlayed.Alternates.NEVER, false),
+                        6),
                 LOCKS,
                 EDITS);
     }
