@@ -19,6 +19,7 @@ public final class BookModel {
     private final List<BookLine> all;
     private final MusicWords music;
     private final Map<Key, String> keys = new HashMap<>();
+    private final Map<Key, String> foldedKeys = new HashMap<>();
     private List<BookLine> shown;
     private int selected;
 
@@ -95,10 +96,12 @@ public final class BookModel {
 
     private boolean holds(BookLine line, String word) {
         return line.folded().contains(word)
-                || line.entry()
-                        .key()
-                        .filter(key -> BookLine.folded(words(key)).contains(word))
-                        .isPresent();
+                || line.entry().key().filter(key -> folded(key).contains(word)).isPresent();
+    }
+
+    /** A book has many tunes and few keys. */
+    private String folded(Key key) {
+        return foldedKeys.computeIfAbsent(key, each -> BookLine.folded(words(each)));
     }
 
     private int numbered(String number) {
