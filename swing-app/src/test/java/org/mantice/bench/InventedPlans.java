@@ -17,6 +17,7 @@ import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.model.Planners;
 import org.mantice.app.sheet.PlanBand;
+import org.mantice.app.sheet.Pointing;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.SheetContent;
 import org.mantice.app.sheet.Spot;
@@ -75,8 +76,6 @@ final class InventedPlans {
                 new Reading.AsWritten().cells(state.performance().orElseThrow()),
                 bands,
                 EnumSet.allOf(Strip.class),
-                -1,
-                Optional.empty(),
-                Optional.empty());
+                Pointing.NOWHERE);
     }
 }

@@ -88,10 +88,10 @@ final class Draft {
         return answer.offers();
     }
 
-    /** The tune as played belongs to the offers: another one leaves nothing to point at. */
+    /** The tune as played belongs to the offers: one with other places leaves nothing to point at. */
     void perform(Performance played) {
         if (performance.isPresent() && !performance.get().equals(played)) {
-            selection = Optional.empty();
+            if (!ShownTune.haveSamePlaces(performance.get(), played)) selection = Optional.empty();
             insight = Optional.empty();
             differenceAt = OptionalInt.empty();
         }

@@ -75,7 +75,7 @@ public record SetupModel(
             String air = setup.accordion().bellows().measured() ? "" : words.text("setup.airEstimated");
             Optional<ReadTune> read = state.tune().map(OpenTune::read);
             if (read.isEmpty()) return closed(air);
-            Tune tune = read.get().tune();
+            Tune tune = state.editedTune().orElse(read.get().tune());
             MusicWords music = new MusicWords(words);
             Wishes wishes = setup.wishes();
             Settings plain = settings(Wishes.NONE, tune);

@@ -57,6 +57,12 @@ public record WhyModel(String heading, Optional<CostTree> costs, List<Row> choic
         return new WhyModel(place.heading(), place.costs(rules), rows, place.note(rows), locks);
     }
 
+    /** The same about the place of the chord line that is pointed at. */
+    public static WhyModel ofChord(PlannerState state, TuneEditor editor, Words words) {
+        WhyChord chord = new WhyChord(editor, editor.selected().orElseThrow(), words);
+        return new WhyModel(chord.heading(), chord.reasons(), List.of(), chord.note(), locks(state, words));
+    }
+
     private static String unasked(PlannerState state, Words words) {
         if (!state.offers().isEmpty()) return words.text("why.ask");
         Answer answer = state.answer();

@@ -8,10 +8,11 @@ import org.mantice.tune.NoteName;
 import org.mantice.tune.PlacedChord;
 
 /** Chord symbols as printed: with flat and sharp signs, the kind as the source writes it where it does. */
-final class ChordText {
+public final class ChordText {
     private ChordText() {}
 
-    static String of(ChordSymbol symbol) {
+    /** As {@code "F♯m7/C♯"}. */
+    public static String of(ChordSymbol symbol) {
         if (symbol.isSilent()) return symbol.kind().suffix();
         String kind = symbol.text().isEmpty() ? symbol.kind().suffix() : symbol.text();
         StringBuilder text = new StringBuilder(name(symbol.root())).append(withSigns(kind));
@@ -21,9 +22,21 @@ final class ChordText {
         return text.toString();
     }
 
-    /** One that may be left out in brackets; the chord for later passes smaller behind it, in brackets too. */
+    /** With the chord of later passes behind it in brackets, and in brackets itself where it may be left out. */
+    public static String of(PlacedChord chord) {
+        String text = of(chord.symbol())
+                + chord.alternate().map(other -> "(" + of(other) + ")").orElse("");
+        return chord.optional() ? "(" + text + ")" : text;
+    }
+
+    /**
+     * One that may be left out in brackets; the chord for later passes smaller behind it, in brackets too. A proposed one
+     * is italic and in square brackets: nobody has written it.
+     */
     static SheetFonts.Outline outline(PlacedChord chord) {
         String symbol = of(chord.symbol());
+        if (chord.proposed())
+            return SheetFonts.text("[" + symbol + "]", SheetFonts.Face.BOLD_ITALIC, Engraving.CHORD_SIZE);
         SheetFonts.Outline first = SheetFonts.text(
                 chord.optional() ? "(" + symbol + ")" : symbol, SheetFonts.Face.BOLD, Engraving.CHORD_SIZE);
         return chord.alternate()

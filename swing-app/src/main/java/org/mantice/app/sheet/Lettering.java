@@ -15,6 +15,7 @@ record Lettering(Face face, double size) {
     enum Face {
         PLAIN(SheetFonts.plain()),
         BOLD(SheetFonts.bold()),
+        BOLD_ITALIC(SheetFonts.bold().deriveFont(Font.ITALIC)),
         MUSIC(SheetFonts.music());
 
         private final Font measured;

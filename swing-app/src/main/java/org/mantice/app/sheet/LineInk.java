@@ -100,6 +100,11 @@ final class LineInk {
         bottom = Math.max(bottom, to);
     }
 
+    /** Keeps room up to a height, where nothing need be inked. */
+    void reach(double y) {
+        top = Math.min(top, y);
+    }
+
     /** The highest ink between two places, the given y where all is lower. */
     double highest(double left, double right, double otherwise) {
         double found = otherwise;

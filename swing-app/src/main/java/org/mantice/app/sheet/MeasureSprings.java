@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.mantice.tune.Lyric;
 import org.mantice.tune.Measure;
-import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.PlacedChord;
 
@@ -89,22 +88,11 @@ final class MeasureSprings {
         staff.events().forEach(event -> moments.add(event.offset()));
         measure.chords().forEach(chord -> moments.add(chord.offset()));
         measure.bass().forEach(event -> moments.add(event.offset()));
-        moments.addAll(beatsOf(measure));
+        moments.addAll(ChordPlaces.beats(measure));
         presses.gaps().forEach(gap -> moments.add(gap.from()));
         moments.add(MusicalTime.ZERO);
         moments.add(measure.length());
         return moments.subSet(MusicalTime.ZERO, true, measure.length(), true);
-    }
-
-    private static List<MusicalTime> beatsOf(Measure measure) {
-        Meter meter = measure.meter();
-        MusicalTime beat = meter.isFree() ? MusicalTime.QUARTER : meter.beat();
-        MusicalTime behind = StaffMeasure.behind(measure);
-        List<MusicalTime> beats = new ArrayList<>();
-        for (MusicalTime at = beat.times(behind.countOf(beat)).minus(behind);
-                at.isBefore(measure.length());
-                at = at.plus(beat)) if (at.numerator() >= 0) beats.add(at);
-        return beats;
     }
 
     private void wish() {
@@ -166,7 +154,7 @@ final class MeasureSprings {
     }
 
     private void beatRods(List<Rod> rods) {
-        List<MusicalTime> beats = beatsOf(measure);
+        List<MusicalTime> beats = ChordPlaces.beats(measure);
         for (int i = 0; i + 1 < beats.size(); i++)
             rods.add(new Rod(indexOf(beats.get(i)), indexOf(beats.get(i + 1)), Engraving.BUTTON_PITCH));
     }

@@ -7,12 +7,21 @@ import org.mantice.app.words.Words;
 import org.mantice.tune.Articulation;
 import org.mantice.tune.BellowsEffect;
 import org.mantice.tune.EventMarks;
+import org.mantice.tune.Mark;
 
-/** Inks what belongs to single notes: articulations, tuplet numbers, fermatas, breath marks, bellows effects. */
+/**
+ * Inks what belongs to single notes: articulations, tuplet numbers, fermatas, breath marks, beginnings of phrases,
+ * bellows effects.
+ */
 final class NoteMarkInk {
     private static final double GAP = 0.35;
     /** Distance from a head within which short marks stand in the next free space. */
     private static final int NEAR = 2;
+    /** The corner of a phrase, our choice. */
+    private static final double PHRASE_WIDTH = 1.7;
+
+    private static final double PHRASE_HEIGHT = 1;
+    private static final double PHRASE_AIR = 0.3;
 
     private final LineInk ink;
     private final PlacedMeasure placed;
@@ -49,6 +58,15 @@ final class NoteMarkInk {
             if (marks.breathAfter() && events.get(i).last()) breath(i);
         }
         effects(events);
+        for (Mark mark : placed.staff().measure().marks())
+            if (mark instanceof Mark.PhraseStart start) phrase(placed.x(start.offset()) - Engraving.HALF_HEAD);
+    }
+
+    /** A corner above the note that a phrase begins with. */
+    private void phrase(double left) {
+        double y = ink.highest(left - PHRASE_AIR, left + PHRASE_WIDTH, 0) - GAP - PHRASE_HEIGHT;
+        ink.bar(left - PHRASE_AIR, y, PHRASE_WIDTH, Engraving.BRACKET);
+        ink.bar(left - PHRASE_AIR, y, Engraving.BRACKET, PHRASE_HEIGHT);
     }
 
     private void articulations(int index, StaffEvent event, Set<Articulation> marks) {

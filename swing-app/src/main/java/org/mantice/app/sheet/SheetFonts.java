@@ -37,7 +37,8 @@ final class SheetFonts {
     enum Face {
         PLAIN,
         BOLD,
-        ITALIC
+        ITALIC,
+        BOLD_ITALIC
     }
 
     /**
@@ -80,8 +81,13 @@ final class SheetFonts {
     }
 
     private static Outline letter(Lettering lettering) {
-        Font font = lettering.face() == Face.BOLD ? BOLD : PLAIN;
-        if (lettering.face() == Face.ITALIC) font = font.deriveFont(Font.ITALIC);
+        Font font =
+                switch (lettering.face()) {
+                    case PLAIN -> PLAIN;
+                    case BOLD -> BOLD;
+                    case ITALIC -> PLAIN.deriveFont(Font.ITALIC);
+                    case BOLD_ITALIC -> BOLD.deriveFont(Font.ITALIC);
+                };
         return outline(font.deriveFont((float) lettering.size()), lettering.text());
     }
 

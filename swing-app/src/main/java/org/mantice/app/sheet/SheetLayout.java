@@ -24,6 +24,7 @@ final class SheetLayout {
     private final StaffPainter staff;
     private final List<Line> lines = new ArrayList<>();
     private final List<List<Placed>> places = new ArrayList<>();
+    private final List<ChordTarget> chords = new ArrayList<>();
     private double height = MARGIN;
 
     /**
@@ -94,6 +95,8 @@ final class SheetLayout {
                 line.boxes().stream().map(box -> passes.get(box.index())).toList();
         double top = height;
         double staffTop = top + staff.above(number);
+        for (ChordInk.Placed placed : staff.chords(number))
+            chords.add(new ChordTarget(placed.spot(), placed.taken(), number, moved(placed.bounds(), staffTop)));
         double y = staffTop + STAFF + staff.below(number) + BELOW_STAFF;
         List<BandBlock> blocks = new ArrayList<>();
         List<Double> tops = new ArrayList<>();
@@ -112,11 +115,13 @@ final class SheetLayout {
     private void place(int line, BandBlock block, double top) {
         for (int row = 0; row < block.rows().size(); row++)
             for (StripRow.Place place : block.rows().get(row).spots()) {
-                Rectangle2D own = place.bounds();
-                Rectangle2D bounds = new Rectangle2D.Double(
-                        own.getX(), own.getY() + top + block.tops().get(row), own.getWidth(), own.getHeight());
+                Rectangle2D bounds = moved(place.bounds(), top + block.tops().get(row));
                 places.get(block.band()).add(new Placed(line, place, bounds));
             }
+    }
+
+    private static Rectangle2D moved(Rectangle2D own, double down) {
+        return new Rectangle2D.Double(own.getX(), own.getY() + down, own.getWidth(), own.getHeight());
     }
 
     MeasureGrid grid() {
@@ -133,6 +138,11 @@ final class SheetLayout {
 
     double height() {
         return height;
+    }
+
+    /** The places of the chord line, in order. */
+    List<ChordTarget> chords() {
+        return chords;
     }
 
     /** In order of play and, at one moment, from top to bottom. */

@@ -45,18 +45,9 @@ public final class SheetPainter {
         this.space = space;
     }
 
-    /** The same sheet, laid out as it is, with something else selected or stepped to. */
-    public SheetPainter pointing(int selectedBand, Optional<Spot> selected, Optional<Spot> current) {
-        SheetContent other = new SheetContent(
-                content.performance(),
-                content.accordion(),
-                content.cells(),
-                content.bands(),
-                content.strips(),
-                selectedBand,
-                selected,
-                current);
-        return new SheetPainter(other, layout, space);
+    /** The same sheet, laid out as it is, with something else pointed at. */
+    public SheetPainter pointing(Pointing pointing) {
+        return new SheetPainter(content.pointing(pointing), layout, space);
     }
 
     /** Loads the fonts, so that the first sheet need not wait for them. For any thread. */
@@ -110,26 +101,28 @@ public final class SheetPainter {
     }
 
     private void frames(Graphics2D graphics, SheetColours colours, Rectangle2D clip) {
-        content.current().ifPresent(spot -> {
+        Pointing pointing = content.pointing();
+        pointing.current().ifPresent(spot -> {
             for (int band = 0; band < content.bands().size(); band++)
                 for (SheetLayout.Placed placed : layout.places(band))
                     if (PlayedPlan.isSame(spot, placed.place().spot()))
-                        frame(graphics, colours.difference(), placed, clip, true);
+                        frame(graphics, colours.difference(), placed.bounds(), clip, true);
         });
-        content.selected().ifPresent(spot -> {
-            if (content.selectedBand() < 0
-                    || content.selectedBand() >= content.bands().size()) return;
-            for (SheetLayout.Placed placed : layout.places(content.selectedBand()))
+        pointing.selected().ifPresent(spot -> {
+            if (pointing.band() < 0 || pointing.band() >= content.bands().size()) return;
+            for (SheetLayout.Placed placed : layout.places(pointing.band()))
                 if (PlayedPlan.isSame(spot, placed.place().spot()))
-                    frame(graphics, colours.selection(), placed, clip, false);
+                    frame(graphics, colours.selection(), placed.bounds(), clip, false);
+        });
+        pointing.chord().ifPresent(spot -> {
+            for (ChordTarget target : layout.chords())
+                if (target.spot().equals(spot)) frame(graphics, colours.selection(), target.bounds(), clip, false);
         });
     }
 
     /** A plain frame; a difference has brackets left and right, further out. */
-    private void frame(
-            Graphics2D graphics, Color colour, SheetLayout.Placed placed, Rectangle2D clip, boolean difference) {
+    private void frame(Graphics2D graphics, Color colour, Rectangle2D bounds, Rectangle2D clip, boolean difference) {
         double thickness = Math.max(FRAME, LEAST_FRAME_PIXELS / space);
-        Rectangle2D bounds = placed.bounds();
         double out = difference ? 1.6 * thickness : 0.5 * thickness;
         Rectangle2D frame = new Rectangle2D.Double(
                 bounds.getX() - out, bounds.getY() - out, bounds.getWidth() + 2 * out, bounds.getHeight() + 2 * out);
@@ -151,6 +144,35 @@ public final class SheetPainter {
             for (SheetLayout.Placed placed : layout.places(band))
                 if (placed.bounds().contains(inX, inY)) return Optional.of(target(band, placed));
         return Optional.empty();
+    }
+
+    /** The places of the chord line, in order. */
+    public List<ChordTarget> chords() {
+        return layout.chords().stream().map(this::inPixels).toList();
+    }
+
+    /** Where one of them lies; empty if the sheet does not show it. */
+    public Optional<ChordTarget> chord(ChordSpot spot) {
+        return layout.chords().stream()
+                .filter(target -> target.spot().equals(spot))
+                .findFirst()
+                .map(this::inPixels);
+    }
+
+    /** The place of the chord line there; a symbol before the empty places that it covers. */
+    public Optional<ChordTarget> chordAt(double x, double y) {
+        List<ChordTarget> there = layout.chords().stream()
+                .filter(target -> target.bounds().contains(x / space - SIDE, y / space))
+                .toList();
+        return there.stream()
+                .filter(ChordTarget::taken)
+                .findFirst()
+                .or(() -> there.stream().reduce((before, last) -> last))
+                .map(this::inPixels);
+    }
+
+    private ChordTarget inPixels(ChordTarget target) {
+        return new ChordTarget(target.spot(), target.taken(), target.line(), inPixels(target.bounds()));
     }
 
     /** The band whose head lies there: its title, or the margin with its letter. */

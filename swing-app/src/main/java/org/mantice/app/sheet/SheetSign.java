@@ -7,8 +7,12 @@ import java.util.List;
 import org.mantice.plan.LeftHandPlan.Jump;
 import org.mantice.rule.HandMove;
 
-/** The signs of the strips one by one, drawn as they are on the sheet, for a page that explains them. */
+/** The signs of ours one by one, drawn as they are on the sheet, for a page that explains them. */
 public enum SheetSign {
+    PROPOSED_CHORD(List.of(Item.Text.centred(
+            0, 0.6, "[Am]", new Lettering(Lettering.Face.BOLD_ITALIC, Engraving.CHORD_SIZE), Ink.INK))),
+    PHRASE(List.of(Item.Drawn.of(Signs.open(-0.85, 0.5, -0.85, -0.5, 0.85, -0.5), Ink.INK, Engraving.BRACKET))),
+
     HAND_PLACE(List.of(Item.Drawn.of(Signs.open(-2, 0.4, -2, 0, 2, 0, 2, 0.4), Ink.FAINT, 0.1))),
     THUMB_UNDER(List.of(Signs.move(HandMove.THUMB_UNDER, 0, 0))),
     FINGER_OVER(List.of(Signs.move(HandMove.FINGER_OVER, 0, 0))),

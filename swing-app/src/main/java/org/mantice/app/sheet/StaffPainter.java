@@ -16,6 +16,7 @@ import org.mantice.performance.Performance;
  */
 final class StaffPainter {
     private final List<LineInk> lines = new ArrayList<>();
+    private final List<List<ChordInk.Placed>> chords = new ArrayList<>();
 
     StaffPainter(SheetContent content, MeasureGrid grid, Words words) {
         SheetMeasures sheet = new SheetMeasures(content);
@@ -27,7 +28,7 @@ final class StaffPainter {
     }
 
     /** From the staff outward: each kind of sign keeps clear of those before it. */
-    private static LineInk lay(StaffLine line, SheetSpans spans, Words words, TempoText tempo) {
+    private LineInk lay(StaffLine line, SheetSpans spans, Words words, TempoText tempo) {
         LineInk ink = new LineInk();
         new SignInk(ink, line).write();
         List<NoteMarkInk> marks = new ArrayList<>();
@@ -45,12 +46,19 @@ final class StaffPainter {
         TextInk texts = new TextInk(ink, line, words, tempo);
         texts.numbers();
         new LoudnessInk(ink, line, lyrics).write(spans.hairpins());
-        double chords = new ChordInk(ink, line).write();
+        ChordInk symbols = new ChordInk(ink, line);
+        double ceiling = symbols.write();
+        chords.add(symbols.targets());
         texts.registers();
         new EndingInk(ink, line).write(spans.endings());
-        texts.write(chords);
+        texts.write(ceiling);
         new LyricInk(ink, line).write();
         return ink;
+    }
+
+    /** The places of a line's chord symbols, in staff spaces from the top line of its staff. */
+    List<ChordInk.Placed> chords(int line) {
+        return chords.get(line);
     }
 
     /** How far a line's ink reaches above the top line of its staff, in staff spaces, 0 or more. */

@@ -84,6 +84,11 @@ public final class Actions {
         return keys(command).stream().map(Keys::words).collect(Collectors.joining(", "));
     }
 
+    /** A key in words, as {@code "Ctrl+Z"}. */
+    public static String words(KeyStroke key) {
+        return Keys.words(key);
+    }
+
     /** Makes the keys work wherever the focus is within a component, without any menu. */
     public void installKeys(JComponent component) {
         for (Command command : Command.values()) {

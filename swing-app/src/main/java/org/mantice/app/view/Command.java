@@ -24,6 +24,21 @@ public enum Command {
     FREE(Group.EDIT),
     FREE_ALL(Group.EDIT),
 
+    CHORD_HERE(Group.TUNE),
+    CHORD_EARLIER(Group.TUNE),
+    CHORD_LATER(Group.TUNE),
+    REMOVE_CHORD(Group.TUNE),
+    PROPOSE_CHORDS(Group.TUNE),
+    ACCEPT_CHORD(Group.TUNE),
+    ACCEPT_CHORDS(Group.TUNE),
+    DISMISS_PROPOSALS(Group.TUNE),
+    PHRASE_BEGINS(Group.TUNE),
+    BARLINES(Group.TUNE),
+    TEMPO_HERE(Group.TUNE),
+    KEY_FROM_HERE(Group.TUNE),
+    TIMES_THROUGH(Group.TUNE),
+    TRANSPOSE(Group.TUNE),
+
     PLAN_AGAIN(Group.PLANS),
     STOP(Group.PLANS),
     CHOOSE_SELECTED(Group.PLANS),
@@ -62,6 +77,7 @@ public enum Command {
     public enum Group {
         FILE,
         EDIT,
+        TUNE,
         PLANS,
         SHOW,
         HELP

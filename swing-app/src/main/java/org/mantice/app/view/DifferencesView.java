@@ -71,7 +71,7 @@ public final class DifferencesView extends JPanel {
     private JPanel head(Actions actions) {
         JPanel buttons = new JPanel(new WrappingLayout(4, 3));
         for (Command command : List.of(Command.PREVIOUS_DIFFERENCE, Command.NEXT_DIFFERENCE)) {
-            JButton button = new JButton(actions.get(command));
+            JButton button = MenuLetters.leave(new JButton(actions.get(command)));
             button.getAccessibleContext().setAccessibleName(button.getText());
             buttons.add(button);
         }

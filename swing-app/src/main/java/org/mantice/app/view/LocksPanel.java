@@ -39,7 +39,7 @@ final class LocksPanel extends JPanel {
         free.addActionListener(event -> free(model));
         Tables.onKey(list, "DELETE", () -> free(model));
         list.addListSelectionListener(event -> free.setEnabled(list.getSelectedIndex() >= 0));
-        JButton all = new JButton(actions.get(Command.FREE_ALL));
+        JButton all = MenuLetters.leave(new JButton(actions.get(Command.FREE_ALL)));
         all.getAccessibleContext().setAccessibleName(all.getText());
         JPanel buttons = new JPanel(new WrappingLayout(4));
         buttons.add(free);

@@ -62,7 +62,7 @@ final class MessageBox extends JPanel {
         getAccessibleContext().setAccessibleDescription(lines);
         buttons.removeAll();
         for (Action action : actions) {
-            JButton button = new JButton(action);
+            JButton button = MenuLetters.leave(new JButton(action));
             button.getAccessibleContext().setAccessibleName(button.getText());
             buttons.add(button);
         }

@@ -16,6 +16,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.LayoutFocusTraversalPolicy;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.ProfileChoices;
+import org.mantice.app.model.TuneEditor;
 import org.mantice.app.words.Words;
 
 /**
@@ -34,6 +35,7 @@ public final class PlannerPanel extends JPanel {
     private final transient Actions actions;
     private final SetupBar setup;
     private final LaterView figures;
+    private final transient TuneEditor editor;
     private final SheetView sheet;
     private final SheetHead head;
     private final MessageArea messages;
@@ -66,9 +68,11 @@ public final class PlannerPanel extends JPanel {
         bindViews();
         this.setup = new SetupBar(model, words, actions, choices);
         this.figures = later(inSight, () -> new FiguresView(model, words));
-        this.sheet = new SheetView(model, words, actions);
+        this.editor = new TuneEditor(model);
+        this.sheet = new SheetView(model, editor, words, actions);
         this.head = new SheetHead(new SheetBar(model, words, actions), words, actions);
         this.messages = new MessageArea(model, words, actions);
+        new TuneCommands(editor, sheet, words, messages::refuse).bind(model, actions);
         layOut();
         actions.installKeys(this);
         head.showZoom(zoomPercent);
@@ -122,7 +126,7 @@ public final class PlannerPanel extends JPanel {
         JScrollPane scroll = new JScrollPane(sheet);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         deck.add(scroll, MUSIC);
-        LaterView why = later(inSight, () -> LeastHeight.of(new WhyView(model, words, actions), SIDE_LINES));
+        LaterView why = later(inSight, () -> LeastHeight.of(new WhyView(model, editor, words, actions), SIDE_LINES));
         LaterView differences =
                 later(behind, () -> LeastHeight.of(new DifferencesView(model, words, actions), SIDE_LINES));
         LaterView taste = later(behind, () -> new TasteView(model, words, actions));
@@ -149,6 +153,10 @@ public final class PlannerPanel extends JPanel {
 
     private void bindViews() {
         actions.bind(Command.SHOW_SETUP, () -> focusInto(setup), state -> true);
+        actions.bind(Command.TIMES_THROUGH, () -> setup.goToTimes(), state -> state.tune()
+                .isPresent());
+        actions.bind(Command.TRANSPOSE, () -> setup.goToTransposition(), state -> state.tune()
+                .isPresent());
         actions.bind(
                 Command.SHOW_FIGURES,
                 () -> {

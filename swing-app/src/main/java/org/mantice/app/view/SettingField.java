@@ -88,6 +88,10 @@ final class SettingField extends JPanel {
         return spinner;
     }
 
+    void goTo() {
+        ((JSpinner.DefaultEditor) spinner.getEditor()).getTextField().requestFocusInWindow();
+    }
+
     JCheckBox otherwise() {
         return otherwise;
     }

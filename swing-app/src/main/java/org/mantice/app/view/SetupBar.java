@@ -151,7 +151,7 @@ public final class SetupBar extends JPanel {
     private JPanel progress(Actions actions) {
         JPanel line = new JPanel(new WrappingLayout(10, 4));
         progress.getAccessibleContext().setAccessibleName(words.text("setup.progress"));
-        JButton stop = new JButton(actions.get(Command.STOP));
+        JButton stop = MenuLetters.leave(new JButton(actions.get(Command.STOP)));
         stop.getAccessibleContext().setAccessibleName(stop.getText());
         line.add(plans);
         line.add(progress);
@@ -203,6 +203,16 @@ public final class SetupBar extends JPanel {
         happening.setText(now.text());
         happening.setToolTipText(now.text());
         progress.getAccessibleContext().setAccessibleDescription(now.text());
+    }
+
+    /** Puts the focus on how often the tune is played. */
+    void goToTimes() {
+        times.goTo();
+    }
+
+    /** Puts the focus on the key that the tune is played in. */
+    void goToTransposition() {
+        shift.goTo();
     }
 
     private void listLeftOut() {

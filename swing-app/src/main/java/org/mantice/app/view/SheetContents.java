@@ -9,32 +9,33 @@ import org.mantice.app.model.Difference;
 import org.mantice.app.model.Offer;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.model.Selection;
+import org.mantice.app.model.TuneEditor;
 import org.mantice.app.sheet.PlanBand;
+import org.mantice.app.sheet.Pointing;
 import org.mantice.app.sheet.SheetContent;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.words.PlanWords;
-import org.mantice.performance.Performance;
 
-/** What the sheet shows of the planner's state. */
+/** What the sheet shows: the tune with the edits of now, and below it the plans, unless they are of another order of play. */
 final class SheetContents {
     private final PlanWords names;
+    private final TuneEditor editor;
 
-    SheetContents(PlanWords names) {
+    SheetContents(PlanWords names, TuneEditor editor) {
         this.names = names;
+        this.editor = editor;
     }
 
     /** Empty until the tune is known as played. */
     Optional<SheetContent> of(PlannerState state) {
-        return state.performance()
+        return editor.shown()
                 .map(performance -> new SheetContent(
                         performance,
                         state.setup().accordion(),
                         state.reading().cells(performance),
-                        bands(state),
+                        editor.plansFit() ? bands(state) : List.of(),
                         state.strips(),
-                        selectedBand(state),
-                        selected(state),
-                        current(state)));
+                        pointing(state)));
     }
 
     private List<PlanBand> bands(PlannerState state) {
@@ -55,52 +56,56 @@ final class SheetContents {
         return bands;
     }
 
+    Pointing pointing(PlannerState state) {
+        return new Pointing(selectedBand(state), selected(state), current(state), editor.selected());
+    }
+
     /** Index among the plans compared; -1 if nothing in one of them is selected. */
-    static int selectedBand(PlannerState state) {
+    private int selectedBand(PlannerState state) {
+        if (!editor.plansFit()) return -1;
         return state.selection()
                 .map(selection -> state.compared().indexOf(selection.offer()))
                 .orElse(-1);
     }
 
-    static Optional<Spot> selected(PlannerState state) {
+    private Optional<Spot> selected(PlannerState state) {
         return selectedBand(state) < 0 ? Optional.empty() : state.selection().map(Selection::spot);
     }
 
     /** The place of the difference stepped to. */
-    static Optional<Spot> current(PlannerState state) {
-        return state.differenceAt().isPresent()
+    private Optional<Spot> current(PlannerState state) {
+        return editor.plansFit()
+                        && state.differenceAt().isPresent()
                         && state.differenceAt().getAsInt() < state.differences().size()
                 ? Optional.of(
                         state.differences().get(state.differenceAt().getAsInt()).spot())
                 : Optional.empty();
     }
 
-    /** Whether two states look the same on the sheet but for what is selected or stepped to. */
-    static boolean isLaidOutAlike(PlannerState one, PlannerState other) {
-        return isSame(one.performance(), other.performance())
-                && one.setup().accordion().equals(other.setup().accordion())
-                && one.setup().locks().equals(other.setup().locks())
-                && one.reading().equals(other.reading())
-                && one.strips().equals(other.strips())
-                && one.chosen() == other.chosen()
-                && areSame(shown(one), shown(other))
-                && one.differences().equals(other.differences());
+    /** Whether two contents look the same but for what is pointed at. */
+    static boolean areLaidOutAlike(Optional<SheetContent> one, Optional<SheetContent> other) {
+        if (one.isEmpty() || other.isEmpty()) return one.isEmpty() && other.isEmpty();
+        SheetContent a = one.get();
+        SheetContent b = other.get();
+        return a.performance() == b.performance()
+                && a.accordion().equals(b.accordion())
+                && a.strips().equals(b.strips())
+                && a.cells().equals(b.cells())
+                && areSame(a.bands(), b.bands());
     }
 
-    private static List<Offer> shown(PlannerState state) {
-        return state.compared().stream().map(state.offers()::get).toList();
-    }
-
-    /** Plans and performances are large and never changed: the same ones are compared, not their contents. */
-    private static boolean areSame(List<Offer> one, List<Offer> other) {
+    /** Plans are large and never changed: the same ones are compared, not their contents. */
+    private static boolean areSame(List<PlanBand> one, List<PlanBand> other) {
         if (one.size() != other.size()) return false;
-        for (int i = 0; i < one.size(); i++)
-            if (one.get(i).plan() != other.get(i).plan()
-                    || !one.get(i).letter().equals(other.get(i).letter())) return false;
+        for (int i = 0; i < one.size(); i++) {
+            PlanBand a = one.get(i);
+            PlanBand b = other.get(i);
+            if (a.plan() != b.plan()
+                    || a.chosen() != b.chosen()
+                    || !a.title().equals(b.title())
+                    || !a.differing().equals(b.differing())
+                    || !a.locks().equals(b.locks())) return false;
+        }
         return true;
-    }
-
-    private static boolean isSame(Optional<Performance> one, Optional<Performance> other) {
-        return one.orElse(null) == other.orElse(null);
     }
 }

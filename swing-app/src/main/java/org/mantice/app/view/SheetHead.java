@@ -52,16 +52,15 @@ final class SheetHead extends JPanel {
     }
 
     private static JToggleButton toggle(Action action) {
-        JToggleButton button = new JToggleButton(action);
+        JToggleButton button = MenuLetters.leave(new JToggleButton(action));
         button.getAccessibleContext().setAccessibleName(button.getText());
         return button;
     }
 
     private static JButton sign(String sign, Action action) {
-        JButton button = new JButton(action);
+        JButton button = MenuLetters.leave(new JButton(action));
         button.setHideActionText(true);
         button.setText(sign);
-        button.setMnemonic(0);
         button.getAccessibleContext().setAccessibleName((String) action.getValue(Action.NAME));
         return button;
     }

@@ -8,28 +8,26 @@ import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
+import java.util.function.BiConsumer;
 import javax.swing.Action;
-import javax.swing.JComponent;
-import javax.swing.Scrollable;
-import javax.swing.SwingConstants;
 import javax.swing.ToolTipManager;
 import org.mantice.app.look.Looks;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
-import org.mantice.app.model.Selection;
+import org.mantice.app.model.TuneEditor;
+import org.mantice.app.sheet.ChordTarget;
+import org.mantice.app.sheet.Pointing;
 import org.mantice.app.sheet.SheetContent;
 import org.mantice.app.sheet.SheetPainter;
-import org.mantice.app.sheet.SheetPainter.Target;
 import org.mantice.app.words.PlanWords;
 import org.mantice.app.words.Words;
+import org.mantice.tune.WrittenPlace;
 
 /**
- * The sheet in a window: shows what the model holds, lets the player point at any decision by mouse or key. Put it into a
- * scroll pane.
+ * The sheet in a window: shows what the model holds, lets the player point at any decision and any place of the chord line
+ * by mouse or key, and type chords there. Put it into a scroll pane.
  */
-public final class SheetView extends JComponent implements Scrollable {
+public final class SheetView extends ScrolledCanvas {
     /** Pixels between two staff lines at the usual size and 100 %. */
     private static final float USUAL_SPACE = 8;
 
@@ -38,31 +36,34 @@ public final class SheetView extends JComponent implements Scrollable {
     /** Before the view has a size. */
     private static final int FIRST_WIDTH = 1000;
 
-    private final transient PlannerModel model;
     private final transient Words words;
     private final transient Actions actions;
     private final transient SheetContents contents;
-    private final transient SpotWords spots;
+    private final transient SheetPointer pointer;
+    private final transient SheetSaying saying;
+    private final transient ChordTyping typing;
     private transient PlannerState state;
     private transient Optional<SheetContent> content = Optional.empty();
     private transient Optional<SheetPainter> painter = Optional.empty();
+    private transient BiConsumer<WrittenPlace, WrittenPlace> move = (from, to) -> {};
     private double zoom = 1;
-    private double column;
 
-    public SheetView(PlannerModel model, Words words, Actions actions) {
-        this.model = model;
+    public SheetView(PlannerModel model, TuneEditor editor, Words words, Actions actions) {
         this.words = words;
         this.actions = actions;
-        this.contents = new SheetContents(new PlanWords(words, model.packs().providers()));
-        this.spots = new SpotWords(words);
+        this.contents = new SheetContents(new PlanWords(words, model.packs().providers()), editor);
+        this.pointer = new SheetPointer(model, editor, this);
+        this.saying = new SheetSaying(words, editor);
         this.state = model.state();
+        this.typing = new ChordTyping(this, editor, words);
         updateUI();
         setOpaque(true);
         setFocusable(true);
         ToolTipManager.sharedInstance().registerComponent(this);
-        new SheetGestures(this).install();
+        new SheetGestures(this, editor).install();
         getAccessibleContext().setAccessibleName(words.text("sheet.name"));
         model.addListener(this::show);
+        editor.addListener(this::pointElsewhere);
         content = contents.of(state);
         describe();
     }
@@ -80,30 +81,48 @@ public final class SheetView extends JComponent implements Scrollable {
         return zoom;
     }
 
-    private double space() {
+    double space() {
         return UIScale.scale(USUAL_SPACE) * zoom;
+    }
+
+    @Override
+    double scrollStep() {
+        return 4 * space();
     }
 
     private void show(PlannerState next) {
         PlannerState before = state;
         state = next;
-        if (!SheetContents.isLaidOutAlike(before, next)) {
-            content = contents.of(next);
-            layAgain();
+        Optional<SheetContent> shown = contents.of(next);
+        if (SheetContents.areLaidOutAlike(content, shown)) {
+            pointElsewhere();
         } else {
-            int band = SheetContents.selectedBand(next);
-            painter = painter.map(
-                    sheet -> sheet.pointing(band, SheetContents.selected(next), SheetContents.current(next)));
-            repaint();
+            SheetAnchor anchor = SheetAnchor.of(this);
+            content = shown;
+            layAgain();
+            pointer.findAgain();
+            anchor.hold();
+            describe();
         }
-        describe();
         if (!before.selection().equals(next.selection())) showSelection();
+    }
+
+    /** Nothing has changed but what is pointed at. */
+    private void pointElsewhere() {
+        Pointing pointing = contents.pointing(state);
+        boolean elsewhere = !pointing.chord().equals(pointing().chord());
+        content = content.map(sheet -> sheet.pointing(pointing));
+        painter = painter.map(sheet -> sheet.pointing(pointing));
+        repaint();
+        describe();
+        if (elsewhere) showSelection();
     }
 
     private void layAgain() {
         painter = Optional.empty();
         revalidate();
         repaint();
+        typing.placeAgain();
     }
 
     /** The sheet as laid out for the present width. */
@@ -111,24 +130,30 @@ public final class SheetView extends JComponent implements Scrollable {
         if (painter.isEmpty() && content.isPresent()) {
             int width = getWidth() > 0 ? getWidth() : FIRST_WIDTH;
             SheetPainter laid = new SheetPainter(content.get(), words, width, space());
-            painter = Optional.of(laid.pointing(
-                    SheetContents.selectedBand(state), SheetContents.selected(state), SheetContents.current(state)));
+            painter = Optional.of(laid.pointing(contents.pointing(state)));
         }
         return painter;
     }
 
     int bands() {
-        return state.compared().size();
+        return content.map(sheet -> sheet.bands().size()).orElse(0);
     }
 
-    private Optional<Target> selected() {
-        return sheet().flatMap(sheet -> SheetContents.selected(state)
-                .flatMap(spot -> new SheetWalk(sheet, bands()).find(SheetContents.selectedBand(state), spot)));
+    Pointing pointing() {
+        return content.map(SheetContent::pointing).orElse(Pointing.NOWHERE);
+    }
+
+    SheetPointer pointer() {
+        return pointer;
+    }
+
+    ChordTyping typing() {
+        return typing;
     }
 
     private void showSelection() {
-        selected().ifPresent(target -> {
-            Rectangle bounds = target.bounds().getBounds();
+        pointer.selected().ifPresent(stop -> {
+            Rectangle bounds = stop.bounds().getBounds();
             int air = (int) Math.ceil(4 * space());
             bounds.grow(air, air);
             scrollRectToVisible(bounds);
@@ -136,38 +161,20 @@ public final class SheetView extends JComponent implements Scrollable {
     }
 
     private void describe() {
-        getAccessibleContext()
-                .setAccessibleDescription(content.flatMap(sheet -> SheetContents.selected(state)
-                                .map(spot -> spots.at(sheet, SheetContents.selectedBand(state), spot)))
-                        .orElse(words.text(content.isEmpty() ? "sheet.empty" : "sheet.nothingSelected")));
+        getAccessibleContext().setAccessibleDescription(saying.selected(content));
     }
 
-    void select(Target target) {
-        model.select(Optional.of(new Selection(state.compared().get(target.band()), target.spot())));
+    String placeWords(ChordTarget target) {
+        return saying.place(target.spot().place());
     }
 
-    void pointAt(MouseEvent event) {
-        requestFocusInWindow();
-        sheet().flatMap(sheet -> sheet.targetAt(event.getX(), event.getY())).ifPresent(target -> {
-            column = target.bounds().getCenterX();
-            select(target);
-        });
+    /** @param work moves a chord from one place to another */
+    void onMove(BiConsumer<WrittenPlace, WrittenPlace> work) {
+        move = work;
     }
 
-    void chooseAt(MouseEvent event) {
-        sheet().ifPresent(sheet -> sheet.headAt(event.getX(), event.getY())
-                .ifPresent(band -> model.choose(state.compared().get(band))));
-    }
-
-    void step(SheetWalk.Step step) {
-        if (sheet().isEmpty()) return;
-        SheetWalk walk = new SheetWalk(sheet().get(), bands());
-        Optional<Target> here = selected();
-        Optional<Target> next = here.isEmpty() ? walk.start() : walk.from(here.get(), step, column);
-        next.ifPresent(target -> {
-            if (here.isEmpty() || !step.isUpright()) column = target.bounds().getCenterX();
-            select(target);
-        });
+    void move(WrittenPlace from, WrittenPlace to) {
+        move.accept(from, to);
     }
 
     void perform(Command command) {
@@ -175,12 +182,16 @@ public final class SheetView extends JComponent implements Scrollable {
         if (action.isEnabled()) action.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, null));
     }
 
+    Actions actions() {
+        return actions;
+    }
+
     /** Null where there is nothing to say, as Swing asks. */
     @Override
     @SuppressWarnings("NullAway")
     public String getToolTipText(MouseEvent event) {
-        return sheet().flatMap(sheet -> sheet.targetAt(event.getX(), event.getY()))
-                .flatMap(target -> content.map(sheet -> spots.at(sheet, target.band(), target.spot())))
+        return pointer.at(event.getX(), event.getY())
+                .flatMap(stop -> content.map(sheet -> saying.at(sheet, stop)))
                 .orElse(null);
     }
 
@@ -210,46 +221,6 @@ public final class SheetView extends JComponent implements Scrollable {
     @Override
     public void updateUI() {
         setFont(javax.swing.UIManager.getFont("Label.font"));
-        if (model != null) layAgain();
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return new Dimension(UIScale.scale(FIRST_WIDTH), UIScale.scale(600));
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return (int) Math.ceil(4 * space());
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        int page = orientation == SwingConstants.VERTICAL ? visible.height : visible.width;
-        return Math.max(1, page - (int) (4 * space()));
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return getParent() != null && getParent().getHeight() > getPreferredSize().height;
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) accessibleContext = new AccessibleSheet();
-        return accessibleContext;
-    }
-
-    /** A picture with a description that says what is selected; the table beside the sheet has every value. */
-    private final class AccessibleSheet extends AccessibleJComponent {
-        @Override
-        public AccessibleRole getAccessibleRole() {
-            return AccessibleRole.CANVAS;
-        }
+        if (contents != null) layAgain();
     }
 }

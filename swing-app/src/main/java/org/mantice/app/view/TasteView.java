@@ -87,7 +87,7 @@ public final class TasteView extends JPanel {
         plain.setToolTipText(words.text("taste.plain.hint"));
         plain.getAccessibleContext().setAccessibleName(plain.getText());
         plain.addActionListener(event -> model.setTaste(Taste.PLAIN));
-        JButton save = new JButton(actions.get(Command.SAVE_PLAYER));
+        JButton save = MenuLetters.leave(new JButton(actions.get(Command.SAVE_PLAYER)));
         save.getAccessibleContext().setAccessibleName(save.getText());
         JPanel head = new JPanel(new WrappingLayout(4));
         head.add(label);

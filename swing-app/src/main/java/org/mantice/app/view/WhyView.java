@@ -16,9 +16,11 @@ import org.mantice.app.model.CostTree;
 import org.mantice.app.model.Offer;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
+import org.mantice.app.model.TuneEditor;
 import org.mantice.app.model.WhyModel;
 import org.mantice.app.words.RuleWords;
 import org.mantice.app.words.Words;
+import org.mantice.tune.PlacedChord;
 
 /**
  * Why, and why not: what the selected place pays rule by rule, what else was possible there and what it would cost; to
@@ -26,6 +28,7 @@ import org.mantice.app.words.Words;
  */
 public final class WhyView extends JPanel {
     private final transient PlannerModel model;
+    private final transient TuneEditor editor;
     private final transient Words words;
     private final transient RuleWords rules;
     private final WrappedText heading;
@@ -34,6 +37,7 @@ public final class WhyView extends JPanel {
     private final ChoicesTable choices;
     private final JPanel possible;
     private final List<JButton> holding;
+    private final List<JButton> accepting;
     private final JSplitPane split;
     private final LocksPanel locks;
     private final JCheckBox everyTime;
@@ -45,9 +49,10 @@ public final class WhyView extends JPanel {
     private transient Optional<WhyModel> shown = Optional.empty();
     private transient Optional<CostTree> tree = Optional.empty();
 
-    public WhyView(PlannerModel model, Words words, Actions actions) {
+    public WhyView(PlannerModel model, TuneEditor editor, Words words, Actions actions) {
         super(new BorderLayout());
         this.model = model;
+        this.editor = editor;
         this.words = words;
         this.rules = new RuleWords(model.packs().providers(), words.locale());
         this.heading = new WrappedText("", words.text("why.title"));
@@ -57,7 +62,8 @@ public final class WhyView extends JPanel {
         this.choices = new ChoicesTable(words, this::take);
         this.locks = new LocksPanel(model, words, actions);
         this.possible = possible();
-        this.holding = holding(actions);
+        this.holding = buttons(actions, List.of(Command.LOCK, Command.LOCK_EVERY_TIME, Command.FREE));
+        this.accepting = buttons(actions, List.of(Command.ACCEPT_CHORD, Command.ACCEPT_CHORDS));
         this.split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, explanation(), possible);
         split.setResizeWeight(0.4);
         split.setBorder(BorderFactory.createEmptyBorder());
@@ -67,6 +73,7 @@ public final class WhyView extends JPanel {
         add(locks, BorderLayout.PAGE_END);
         getAccessibleContext().setAccessibleName(words.text("why.title"));
         model.addListener(this::show);
+        editor.addListener(() -> show(model.state()));
         show(model.state());
     }
 
@@ -75,6 +82,7 @@ public final class WhyView extends JPanel {
         copy.addActionListener(event -> copy());
         JPanel buttons = new JPanel(new WrappingLayout(4));
         holding.forEach(buttons::add);
+        accepting.forEach(buttons::add);
         buttons.add(copy);
         buttons.add(copied);
         JPanel head = new JPanel(new BorderLayout());
@@ -83,10 +91,10 @@ public final class WhyView extends JPanel {
         return head;
     }
 
-    private static List<JButton> holding(Actions actions) {
+    private static List<JButton> buttons(Actions actions, List<Command> commands) {
         List<JButton> buttons = new ArrayList<>();
-        for (Command command : List.of(Command.LOCK, Command.LOCK_EVERY_TIME, Command.FREE)) {
-            JButton button = new JButton(actions.get(command));
+        for (Command command : commands) {
+            JButton button = MenuLetters.leave(new JButton(actions.get(command)));
             button.getAccessibleContext().setAccessibleName(button.getText());
             buttons.add(button);
         }
@@ -129,7 +137,8 @@ public final class WhyView extends JPanel {
     }
 
     private void show(PlannerState state) {
-        WhyModel why = WhyModel.of(state, rules, words);
+        boolean ofChord = editor.selected().isPresent();
+        WhyModel why = ofChord ? WhyModel.ofChord(state, editor, words) : WhyModel.of(state, rules, words);
         if (shown.filter(why::equals).isPresent() && !wholeIsStale(state)) return;
         shown = Optional.of(why);
         boolean asked = state.selection().isPresent();
@@ -138,8 +147,10 @@ public final class WhyView extends JPanel {
         choices.show(why);
         locks.show(why);
         holding.forEach(button -> button.setVisible(asked));
+        accepting.forEach(button -> button.setVisible(
+                ofChord && editor.chord().filter(PlacedChord::proposed).isPresent()));
         showPossible(asked);
-        if (asked) {
+        if (asked || ofChord) {
             explained = Optional.empty();
             why.costs().ifPresentOrElse(this::showCosts, () -> say(why.note()));
         } else explainWhole(state, why);
@@ -156,7 +167,7 @@ public final class WhyView extends JPanel {
     }
 
     private boolean wholeIsStale(PlannerState state) {
-        return state.selection().isEmpty() && !explained.equals(state.chosenOffer());
+        return state.selection().isEmpty() && editor.selected().isEmpty() && !explained.equals(state.chosenOffer());
     }
 
     private void explainWhole(PlannerState state, WhyModel why) {

@@ -7,6 +7,8 @@ import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -83,6 +85,12 @@ final class KeysPage extends JPanel {
                 keys("PAGE_UP", "PAGE_DOWN"),
                 words.text("window.keys.lines.hint")));
         rows.add(new Row(sheet, words.text("window.keys.why"), keys("ENTER"), words.text("window.keys.why.hint")));
+        rows.add(new Row(
+                sheet,
+                words.text("window.keys.here"),
+                words(KeyStroke.getKeyStroke("shift F10")),
+                words.text("window.keys.here.hint")));
+        addChords(words, rows);
         String figures = words.text("window.keys.figures");
         rows.add(new Row(
                 figures, words.text("window.keys.compare"), keys("SPACE"), words.text("window.keys.compare.hint")));
@@ -96,6 +104,30 @@ final class KeysPage extends JPanel {
                 everywhere, words.text("window.keys.border"), keys("F8"), words.text("window.keys.border.hint")));
         rows.add(new Row(everywhere, words.text("window.keys.menu"), keys("F10"), words.text("window.keys.menu.hint")));
         return List.copyOf(rows);
+    }
+
+    private static void addChords(Words words, List<Row> rows) {
+        String chords = words.text("window.keys.chords");
+        rows.add(new Row(
+                chords,
+                words.text("window.keys.type"),
+                words.text("window.keys.type.keys"),
+                words.text("window.keys.type.hint")));
+        rows.add(new Row(
+                chords, words.text("window.keys.typed"), keys("ENTER", "TAB"), words.text("window.keys.typed.hint")));
+        rows.add(new Row(
+                chords, words.text("window.keys.untyped"), keys("ESCAPE"), words.text("window.keys.untyped.hint")));
+        rows.add(new Row(
+                chords, words.text("window.keys.remove"), keys("DELETE"), words.text("window.keys.remove.hint")));
+        rows.add(new Row(
+                chords,
+                words.text("window.keys.move"),
+                words(KeyStroke.getKeyStroke("alt LEFT"), KeyStroke.getKeyStroke("alt RIGHT")),
+                words.text("window.keys.move.hint")));
+    }
+
+    private static String words(KeyStroke... keys) {
+        return Stream.of(keys).map(Actions::words).collect(Collectors.joining(", "));
     }
 
     private static String keys(String... names) {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.mantice.app.model.Difference;
@@ -67,9 +66,7 @@ final class PlannedSheets {
                 reading.cells(states.planning().performance()),
                 bands,
                 strips,
-                0,
-                Optional.empty(),
-                Optional.empty());
+                Pointing.NOWHERE);
     }
 
     static SheetPainter painter(SheetContent content) {

@@ -227,7 +227,8 @@ class SheetPainterTest {
                 .findFirst()
                 .orElseThrow();
 
-        SheetPainter pointing = painter.pointing(1, Optional.of(target.spot()), Optional.empty());
+        SheetPainter pointing =
+                painter.pointing(new Pointing(1, Optional.of(target.spot()), Optional.empty(), Optional.empty()));
 
         BufferedImage image = PlannedSheets.picture(pointing);
         int y = (int) target.bounds().getCenterY();
@@ -246,7 +247,8 @@ class SheetPainterTest {
         Spot spot = painter.targets(0).get(5).spot();
 
         BufferedImage before = PlannedSheets.picture(painter);
-        BufferedImage image = PlannedSheets.picture(painter.pointing(-1, Optional.empty(), Optional.of(spot)));
+        BufferedImage image = PlannedSheets.picture(
+                painter.pointing(new Pointing(-1, Optional.empty(), Optional.of(spot), Optional.empty())));
 
         for (int band = 0; band < 2; band++) {
             Rectangle around = painter.boundsOf(band, spot).orElseThrow().getBounds();

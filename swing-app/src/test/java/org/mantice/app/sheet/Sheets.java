@@ -61,9 +61,7 @@ final class Sheets {
                 reading.cells(performance),
                 List.of(),
                 Set.of(),
-                0,
-                Optional.empty(),
-                Optional.empty());
+                Pointing.NOWHERE);
     }
 
     static SheetContent bare(Measure... measures) {

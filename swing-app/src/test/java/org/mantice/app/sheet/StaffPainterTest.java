@@ -100,9 +100,7 @@ class StaffPainterTest {
                 List.of(new Cell(0, OptionalInt.empty())),
                 List.of(),
                 played.strips(),
-                0,
-                played.selected(),
-                played.current());
+                played.pointing());
         MeasureGrid.Box box = GridSpacing.of(played, 100).lines().get(0).boxes().get(0);
         int x = (int) Math.round(box.xOf(Sheets.time(9, 4)) * SPACE);
 

@@ -19,6 +19,7 @@ import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.Selection;
 import org.mantice.app.model.Setup;
 import org.mantice.app.model.States;
+import org.mantice.app.model.TuneEditor;
 import org.mantice.app.model.Wishes;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.SheetPainter.Target;
@@ -44,7 +45,7 @@ class SheetViewTest {
 
     @BeforeEach
     void showATune() {
-        view = new SheetView(model, ENGLISH, actions);
+        view = new SheetView(model, new TuneEditor(model), ENGLISH, actions);
         model.open(States.open("the-rusty-gate"));
         view.setSize(1200, 900);
     }
@@ -197,7 +198,7 @@ class SheetViewTest {
     @Test
     void everySpotIsSaidInBothLanguages() {
         for (Words words : List.of(ENGLISH, Words.of(Locale.GERMAN))) {
-            SheetView other = new SheetView(model, words, actions);
+            SheetView other = new SheetView(model, new TuneEditor(model), words, actions);
             other.setSize(1200, 900);
             for (Target target : other.sheet().orElseThrow().targets(0)) {
                 MouseEvent over = new MouseEvent(
@@ -245,7 +246,7 @@ class SheetViewTest {
     void withoutATuneItSaysWhatToDo() {
         PlannerModel empty = new PlannerModel(
                 States.packs(), new DirectBackground(), States.nothing().setup());
-        SheetView bare = new SheetView(empty, ENGLISH, actions);
+        SheetView bare = new SheetView(empty, new TuneEditor(empty), ENGLISH, actions);
         bare.setSize(600, 400);
 
         bare.paint(new BufferedImage(600, 400, BufferedImage.TYPE_INT_RGB).createGraphics());

@@ -16,6 +16,7 @@ import org.mantice.app.look.Looks;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.Selection;
 import org.mantice.app.model.States;
+import org.mantice.app.model.TuneEditor;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
@@ -33,7 +34,7 @@ class WhyAndTastePicturesTest {
         Map<String, JPanel> panels = new LinkedHashMap<>();
         Actions actions = new Actions(words);
         PlannerCommands.bind(model, words, actions);
-        panels.put("why", new WhyView(model, words, actions));
+        panels.put("why", new WhyView(model, new TuneEditor(model), words, actions));
         panels.put("taste", new TasteView(model, words, actions));
         String look = language + (dark ? "-dark" : "-light");
 

@@ -17,6 +17,7 @@ import org.mantice.app.model.Answer;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.Selection;
 import org.mantice.app.model.States;
+import org.mantice.app.model.TuneEditor;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
 import org.mantice.plan.Lock;
@@ -34,7 +35,7 @@ class WhyViewTest {
         Looks.use(false);
         Actions actions = new Actions(Planned.ENGLISH);
         PlannerCommands.bind(model, Planned.ENGLISH, actions);
-        view = new WhyView(model, Planned.ENGLISH, actions);
+        view = new WhyView(model, new TuneEditor(model), Planned.ENGLISH, actions);
         model.open(States.open("the-ropewalk-march"));
     }
 
