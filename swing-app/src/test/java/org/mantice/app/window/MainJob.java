@@ -2,7 +2,11 @@ package org.mantice.app.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
+import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.ByteArrayOutputStream;
@@ -16,8 +20,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import javax.accessibility.Accessible;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
 import javax.swing.JFrame;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -44,6 +54,9 @@ import org.mantice.tune.Tune;
  */
 abstract class MainJob extends WindowTest {
     static final String TUNE = "the-rusty-gate.musicxml";
+
+    /** More steps of the tabulator than this reach nothing. */
+    private static final int MOST_STEPS = 60;
 
     @TempDir
     Path folder;
@@ -181,5 +194,43 @@ abstract class MainJob extends WindowTest {
         String beat = Places.beat(
                 tune.measure(finger.place().measure()), finger.place().offset());
         return pass + "finger@" + measure + ":" + beat + "=" + finger.finger();
+    }
+
+    Component focus() {
+        return GuiActionRunner.execute(
+                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+    }
+
+    static boolean isCalled(Component component, String name) {
+        return component instanceof Accessible accessible
+                && name.equals(accessible.getAccessibleContext().getAccessibleName());
+    }
+
+    void tabTo(String what, Predicate<Component> reached) {
+        for (int i = 0; i < MOST_STEPS; i++) {
+            if (reached.test(focus())) return;
+            press(KeyEvent.VK_TAB);
+        }
+        picture("never-reached");
+        throw new AssertionError("the tabulator does not reach " + what);
+    }
+
+    /** Into the file chooser that is open, by its focus and Enter. */
+    void typeFileName(Path file) {
+        until(
+                "a file chooser has the focus",
+                () -> focus() != null
+                        && SwingUtilities.getWindowAncestor(focus()) instanceof JDialog
+                        && chooserAround(focus()) != null);
+        Window dialog = SwingUtilities.getWindowAncestor(focus());
+        tabTo("the file name", focus -> focus instanceof JTextField);
+        type((JTextComponent) focus(), file.toString());
+        press(KeyEvent.VK_ENTER);
+        until("the file chooser is closed", () -> !dialog.isShowing());
+        takeFocusBack();
+    }
+
+    private static Container chooserAround(Component focus) {
+        return SwingUtilities.getAncestorOfClass(JFileChooser.class, focus);
     }
 }

@@ -4,23 +4,13 @@ import static java.awt.event.InputEvent.CTRL_MASK;
 import static java.awt.event.InputEvent.SHIFT_MASK;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.Container;
-import java.awt.KeyboardFocusManager;
-import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.function.Predicate;
-import javax.accessibility.Accessible;
 import javax.swing.JComboBox;
-import javax.swing.JDialog;
-import javax.swing.JFileChooser;
 import javax.swing.JTable;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
-import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.sheet.Strip;
@@ -28,9 +18,6 @@ import org.mantice.app.view.SheetView;
 
 /** No mouse at all: what is needed is reached by keys, the tabulator and mnemonics. */
 class MainJobByKeyboardIT extends MainJob {
-    /** More steps of the tabulator than this reach nothing. */
-    private static final int MOST_STEPS = 60;
-
     @Test
     void fromOpeningToExport() throws Exception {
         press(KeyEvent.VK_O, CTRL_MASK);
@@ -92,43 +79,5 @@ class MainJobByKeyboardIT extends MainJob {
 
     private boolean onStrip(Strip strip) {
         return state().selection().filter(one -> one.spot().strip() == strip).isPresent();
-    }
-
-    private Component focus() {
-        return GuiActionRunner.execute(
-                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
-    }
-
-    private static boolean isCalled(Component component, String name) {
-        return component instanceof Accessible accessible
-                && name.equals(accessible.getAccessibleContext().getAccessibleName());
-    }
-
-    private void tabTo(String what, Predicate<Component> reached) {
-        for (int i = 0; i < MOST_STEPS; i++) {
-            if (reached.test(focus())) return;
-            press(KeyEvent.VK_TAB);
-        }
-        picture("never-reached");
-        throw new AssertionError("the tabulator does not reach " + what);
-    }
-
-    /** Into the file chooser that is open, by its focus and Enter. */
-    private void typeFileName(Path file) {
-        until(
-                "a file chooser has the focus",
-                () -> focus() != null
-                        && SwingUtilities.getWindowAncestor(focus()) instanceof JDialog
-                        && chooserAround(focus()) != null);
-        Window dialog = SwingUtilities.getWindowAncestor(focus());
-        tabTo("the file name", focus -> focus instanceof JTextField);
-        type((JTextComponent) focus(), file.toString());
-        press(KeyEvent.VK_ENTER);
-        until("the file chooser is closed", () -> !dialog.isShowing());
-        takeFocusBack();
-    }
-
-    private static Container chooserAround(Component focus) {
-        return SwingUtilities.getAncestorOfClass(JFileChooser.class, focus);
     }
 }
