@@ -65,7 +65,7 @@ class EditingByKeyboardIT extends EditingJob {
         until("it is back", () -> chordAt(2).equals("Bm"));
 
         press(KeyEvent.VK_HOME);
-        press(KeyEvent.VK_B, CTRL_MASK);
+        press(KeyEvent.VK_J, CTRL_MASK);
         until("a phrase begins", () -> measure(0).marks().stream().anyMatch(mark -> mark instanceof Mark.PhraseStart));
         setTempo("84");
         setEndings();
