@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.mantice.app.words.MusicWords;
 import org.mantice.instrument.BassButton;
+import org.mantice.instrument.BassRow;
 import org.mantice.instrument.StradellaBass;
 
 /**
@@ -116,6 +117,14 @@ public record ButtonMap(List<Button> buttons, double buttonMm, double widthMm, d
                                         .compareTo(start.button().row()))
                         .thenComparingDouble(i -> Math.abs(buttons.get(i).y() - start.y())))
                 .orElse(from);
+    }
+
+    /** Where a walk begins: at the C bass, or at the first button of an instrument without it. */
+    public int home() {
+        return IntStream.range(0, buttons.size())
+                .filter(i -> buttons.get(i).button().equals(new BassButton(BassRow.BASS, 0)))
+                .findFirst()
+                .orElse(0);
     }
 
     /** The button at a point, in millimetres; empty between buttons. */

@@ -1,6 +1,7 @@
 package org.mantice.app.view;
 
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -109,15 +110,23 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
                         before.map().buttons().size() != model.map().buttons().size())
                 .orElse(true);
         shown = Optional.of(model);
-        if (other) cursor = 0;
-        for (int i = 0; i < model.map().buttons().size(); i++)
-            if (model.map().buttons().get(i).finger().isPresent()) {
-                moveTo(i);
-                break;
-            }
+        if (other) cursor = model.map().home();
+        for (int i = model.map().buttons().size() - 1; i >= 0; i--)
+            if (model.map().buttons().get(i).finger().isPresent()) cursor = i;
+        getAccessibleContext().setAccessibleName(words.text("map.title") + ": " + model.heading().replace("\n", "; "));
         tell();
         revalidate();
         repaint();
+        if (cursor < model.map().buttons().size()) scrollRectToVisible(around(cursor));
+    }
+
+    /** The first time there is room, the place of the cursor comes into sight. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean first = getHeight() == 0 && height > 0;
+        super.setBounds(x, y, width, height);
+        boolean there = shown.filter(model -> cursor < model.map().buttons().size()).isPresent();
+        if (first && there) EventQueue.invokeLater(() -> scrollRectToVisible(around(cursor)));
     }
 
     private void moveTo(int index) {

@@ -22,6 +22,8 @@ public final class ButtonMapView extends JPanel {
         super(new BorderLayout());
         this.words = words;
         this.heading = new WrappedText("", words.text("map.pressedHere"));
+        // The map says the same to screen readers, and has the arrow keys.
+        heading.setFocusable(false);
         this.canvas = new ButtonMapCanvas(words);
         this.legend = new WrappedText("", words.text("map.howToRead"));
         JScrollPane scroll = new JScrollPane(canvas);

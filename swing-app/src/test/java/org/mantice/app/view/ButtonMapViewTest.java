@@ -69,8 +69,8 @@ class ButtonMapViewTest {
         String second = canvas.getAccessibleContext().getAccessibleDescription();
         press(canvas, "DOWN");
 
-        assertThat(first).isEqualTo("D♭ counterbass");
-        assertThat(second).isEqualTo("A♭ counterbass");
+        assertThat(first).isEqualTo("C bass, marked to the touch");
+        assertThat(second).isEqualTo("G bass");
         assertThat(canvas.getAccessibleContext().getAccessibleDescription()).isEqualTo(first);
     }
 
