@@ -113,7 +113,9 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
         if (other) cursor = model.map().home();
         for (int i = model.map().buttons().size() - 1; i >= 0; i--)
             if (model.map().buttons().get(i).finger().isPresent()) cursor = i;
-        getAccessibleContext().setAccessibleName(words.text("map.title") + ": " + model.heading().replace("\n", "; "));
+        getAccessibleContext()
+                .setAccessibleName(
+                        words.text("map.title") + ": " + model.heading().replace("\n", "; "));
         tell();
         revalidate();
         repaint();
@@ -125,7 +127,8 @@ final class ButtonMapCanvas extends JComponent implements Scrollable {
     public void setBounds(int x, int y, int width, int height) {
         boolean first = getHeight() == 0 && height > 0;
         super.setBounds(x, y, width, height);
-        boolean there = shown.filter(model -> cursor < model.map().buttons().size()).isPresent();
+        boolean there =
+                shown.filter(model -> cursor < model.map().buttons().size()).isPresent();
         if (first && there) EventQueue.invokeLater(() -> scrollRectToVisible(around(cursor)));
     }
 
