@@ -118,6 +118,30 @@ public final class Fields {
         return found;
     }
 
+    /** A list of texts. */
+    public List<String> texts(String name) {
+        JsonNode list = get(name, "a list of texts");
+        if (!list.isArray()) throw wrong(name, "a list of texts");
+        List<String> found = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            if (!list.get(i).isTextual()) throw wrong(name + "/" + i, "a text");
+            found.add(list.get(i).textValue());
+        }
+        return List.copyOf(found);
+    }
+
+    /** Texts by whatever names there are. */
+    public Map<String, String> textsByName(String name) {
+        Fields inner = object(name);
+        Map<String, String> found = new TreeMap<>();
+        inner.node.properties().forEach(field -> {
+            inner.asked.add(field.getKey());
+            if (!field.getValue().isTextual()) throw inner.wrong(escape(field.getKey()), "a text");
+            found.put(field.getKey(), field.getValue().textValue());
+        });
+        return found;
+    }
+
     public Fields object(String name) {
         JsonNode value = get(name, "an object");
         if (!(value instanceof ObjectNode object)) throw wrong(name, "an object");

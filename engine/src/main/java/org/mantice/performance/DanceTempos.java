@@ -1,12 +1,12 @@
 package org.mantice.performance;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tempo;
 import org.mantice.tune.Tune;
+import org.mantice.tune.TuneWords;
 
 /**
  * Tempos by dance and meter, in felt beats a minute. Every number is an estimate: common practice, no source. More
@@ -95,10 +95,9 @@ final class DanceTempos {
 
     /** The first entry whose name stands in the text as whole words, for this meter or any. */
     private static Optional<Integer> find(String text, Meter meter) {
-        String words = " " + String.join(" ", text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\-]+")) + " ";
         return DANCES.stream()
                 .filter(entry -> entry.meters().isEmpty() || entry.meters().contains(meter.toString()))
-                .filter(entry -> entry.names().stream().anyMatch(name -> words.contains(" " + name + " ")))
+                .filter(entry -> TuneWords.name(text, entry.names()))
                 .map(Entry::beatsPerMinute)
                 .findFirst();
     }

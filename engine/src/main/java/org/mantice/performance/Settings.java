@@ -1,5 +1,6 @@
 package org.mantice.performance;
 
+import org.mantice.pattern.Accompaniment;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.Tempo;
 
@@ -12,6 +13,7 @@ import org.mantice.tune.Tempo;
  * @param loudness where nothing is written
  * @param transposition semitones up, -11 to 11
  * @param chords which chords are played where two are written or one stands in brackets
+ * @param leftHand which patterns are asked for; measures as in the written tune
  */
 public record Settings(
         Tempo tempo,
@@ -21,7 +23,8 @@ public record Settings(
         Loudness loudness,
         boolean loudnessAssumed,
         int transposition,
-        ChordsPlayed chords) {
+        ChordsPlayed chords,
+        Accompaniment leftHand) {
     public Settings {
         if (timesThrough < 1 || timesThrough > 20)
             throw new IllegalArgumentException("timesThrough is " + timesThrough + "; allowed: 1 to 20");
@@ -32,11 +35,16 @@ public record Settings(
     /** The same at another tempo, which is as much assumed as the one before. */
     public Settings withTempo(Tempo other) {
         return new Settings(
-                other, tempoAssumed, timesThrough, timesAssumed, loudness, loudnessAssumed, transposition, chords);
+                other, tempoAssumed, timesThrough, timesAssumed, loudness, loudnessAssumed, transposition, chords, leftHand);
     }
 
     /** The same with a chosen loudness where nothing is written. */
     public Settings withLoudness(Loudness chosen) {
-        return new Settings(tempo, tempoAssumed, timesThrough, timesAssumed, chosen, false, transposition, chords);
+        return new Settings(tempo, tempoAssumed, timesThrough, timesAssumed, chosen, false, transposition, chords, leftHand);
+    }
+
+    /** The same with other patterns. */
+    public Settings withLeftHand(Accompaniment asked) {
+        return new Settings(tempo, tempoAssumed, timesThrough, timesAssumed, loudness, loudnessAssumed, transposition, chords, asked);
     }
 }

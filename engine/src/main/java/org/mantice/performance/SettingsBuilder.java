@@ -1,6 +1,7 @@
 package org.mantice.performance;
 
 import java.util.Optional;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tempo;
@@ -14,6 +15,7 @@ public final class SettingsBuilder {
     private Optional<Loudness> loudness = Optional.empty();
     private int transposition;
     private ChordsPlayed chords = ChordsPlayed.USUAL;
+    private Accompaniment leftHand = Accompaniment.NONE;
 
     private SettingsBuilder(Tune tune) {
         this.tune = tune;
@@ -66,6 +68,12 @@ public final class SettingsBuilder {
         return this;
     }
 
+    /** Patterns of the left hand, where they are not to follow dance and meter. */
+    public SettingsBuilder leftHand(Accompaniment asked) {
+        leftHand = asked;
+        return this;
+    }
+
     /** @throws TuneException if the times through are to be assumed and the tune is too long to be unrolled */
     public Settings build() {
         return new Settings(
@@ -76,6 +84,7 @@ public final class SettingsBuilder {
                 loudness.orElse(Assumptions.LOUDNESS),
                 loudness.isEmpty() && !Assumptions.writesLoudness(tune),
                 transposition,
-                chords);
+                chords,
+                leftHand);
     }
 }

@@ -40,6 +40,10 @@ public record ButtonMoment(
         ROOT,
         FIFTH,
         THIRD,
+        /** A note of the key on the way to the next chord's bass. */
+        PASSING,
+        /** A note outside the key on the way to the next chord's bass. */
+        CHROMATIC,
         /** Written in the bass staff, or another note because the instrument lacks the right one. */
         OTHER,
         /** No bass button is pressed. */

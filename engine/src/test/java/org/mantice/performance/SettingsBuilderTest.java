@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.tune.Loudness;
 import org.mantice.tune.Tempo;
 import org.mantice.tune.Tune;
@@ -22,7 +23,7 @@ class SettingsBuilderTest {
         Settings settings = SettingsBuilder.assumed(Tunes.melody("3/4", "C4 h."));
 
         assertThat(settings)
-                .isEqualTo(new Settings(Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0, ChordsPlayed.USUAL));
+                .isEqualTo(new Settings(Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0, ChordsPlayed.USUAL, Accompaniment.NONE));
     }
 
     @Test
@@ -56,7 +57,7 @@ class SettingsBuilderTest {
 
         assertThat(settings.tempo()).hasToString("3/8=100");
         assertThat(settings)
-                .isEqualTo(new Settings(settings.tempo(), false, 3, false, Loudness.P, false, -2, ChordsPlayed.USUAL));
+                .isEqualTo(new Settings(settings.tempo(), false, 3, false, Loudness.P, false, -2, ChordsPlayed.USUAL, Accompaniment.NONE));
     }
 
     @Test

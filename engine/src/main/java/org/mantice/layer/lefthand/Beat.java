@@ -17,4 +17,9 @@ record Beat(
         long onsetMicros,
         long releaseMicros,
         Wanted wanted,
-        int span) {}
+        int span) {
+    /** The same with another release and span. */
+    Beat with(long release, int otherSpan) {
+        return new Beat(pass, measure, place, onset, onsetMicros, release, wanted, otherSpan);
+    }
+}

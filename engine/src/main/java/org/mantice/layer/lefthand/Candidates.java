@@ -45,6 +45,8 @@ final class Candidates {
         Map<List<BassButton>, Candidate> found = new LinkedHashMap<>();
         if (wanted instanceof Wanted.OfChord chord) {
             for (Candidate candidate : ofChord(chord)) found.putIfAbsent(candidate.buttons(), candidate);
+        } else if (wanted instanceof Wanted.OfRun run) {
+            for (Candidate candidate : ofRun(run)) found.putIfAbsent(candidate.buttons(), candidate);
         } else if (wanted instanceof Wanted.OfStaff staff) {
             for (Candidate candidate : ofStaff(staff)) found.putIfAbsent(candidate.buttons(), candidate);
         }
@@ -56,7 +58,15 @@ final class Candidates {
     }
 
     private List<Candidate> ofChord(Wanted.OfChord wanted) {
-        List<Candidate> found = new ArrayList<>(wanted.changeDue() ? changes(wanted.chord()) : List.of());
+        List<Candidate> found = new ArrayList<>(
+                switch (wanted.bass()) {
+                    case ROOT -> List.of();
+                    case CHANGE -> changes(wanted.chord());
+                    case FIFTH -> fifths(wanted.chord());
+                    case THIRD -> thirds(wanted.chord());
+                });
+        boolean settled = wanted.bass() == Wanted.BassWish.FIFTH || wanted.bass() == Wanted.BassWish.THIRD;
+        if (settled && !found.isEmpty()) return found;
         List<ButtonChoice> all = choices(wanted.chord());
         for (ButtonChoice choice : all) {
             if (choice.isSilent()) continue;
@@ -140,6 +150,36 @@ final class Candidates {
                     .filter(button -> Math.abs(layout.place(button) - column) <= THIRD_COLUMNS)
                     .forEach(button -> found.add(plain(button, Bass.THIRD)));
         }
+        return found;
+    }
+
+    private List<Candidate> fifths(ChordSymbol chord) {
+        List<Candidate> found = new ArrayList<>();
+        for (ButtonChoice choice : choices(chord))
+            if (choice.hasWrittenBass())
+                chordButtons.alternateBasses(chord, choice).stream()
+                        .limit(NEAREST)
+                        .forEach(button -> found.add(plain(button, Bass.FIFTH)));
+        return found;
+    }
+
+    /** The third on any row; the fifth where none is in reach. */
+    private List<Candidate> thirds(ChordSymbol chord) {
+        List<Candidate> found = new ArrayList<>();
+        for (ButtonChoice choice : choices(chord))
+            if (choice.hasWrittenBass())
+                chordButtons.thirds(chord, choice).stream()
+                        .limit(NEAREST)
+                        .forEach(button -> found.add(plain(button, Bass.THIRD)));
+        return found.isEmpty() ? fifths(chord) : found;
+    }
+
+    /** Every button of the bass rows that sounds a note of some line. */
+    private List<Candidate> ofRun(Wanted.OfRun wanted) {
+        List<Candidate> found = new ArrayList<>();
+        for (Wanted.RunNote note : wanted.notes())
+            for (BassButton button : layout.bassButtons(note.pitchClass()))
+                found.add(plain(button, note.inKey() ? Bass.PASSING : Bass.CHROMATIC));
         return found;
     }
 

@@ -46,15 +46,9 @@ final class LeftHandScore {
                     tables,
                     moveTime,
                     List.of(Sentence.of("no-bass-side", "The left hand is silent: the instrument has no bass side.")));
-        List<Beat> beats = Presses.beats(performance);
+        List<Beat> beats = LeftHandBeats.of(performance, accordion.bass());
         if (beats.isEmpty())
-            return new LeftHandScore(
-                    performance.tune(),
-                    List.of(),
-                    tables,
-                    moveTime,
-                    List.of(Sentence.of(
-                            "no-chords-written", "The left hand is silent: no chords and no bass are written.")));
+            return new LeftHandScore(performance.tune(), List.of(), tables, moveTime, List.of(silence(performance)));
         Spaces spaces = new Spaces(accordion, player);
         List<Stage> stages = new ArrayList<>();
         List<String> silent = new ArrayList<>();
@@ -67,6 +61,16 @@ final class LeftHandScore {
         }
         return new LeftHandScore(
                 performance.tune(), stages, tables, moveTime, silent.isEmpty() ? List.of() : List.of(silence(silent)));
+    }
+
+    private static Sentence silence(Performance performance) {
+        boolean written = !performance.bass().isEmpty()
+                || performance.harmony().stream()
+                        .anyMatch(span ->
+                                span.chord().filter(chord -> !chord.isSilent()).isPresent());
+        return written
+                ? Sentence.of("left-hand-has-no-stroke", "The left hand is silent: nothing is asked of it.")
+                : Sentence.of("no-chords-written", "The left hand is silent: no chords and no bass are written.");
     }
 
     private static Sentence silence(List<String> where) {
@@ -144,8 +148,11 @@ final class LeftHandScore {
 
         StateSpace of(Beat beat, boolean betweenChords) {
             MomentSpace ways = moments(beat.wanted());
+            if (beat.wanted() instanceof Wanted.OfRun run)
+                return states.computeIfAbsent(
+                        List.of(ways.id(), run), id -> StateSpace.run(states.size(), ways, run.notes()));
             if (betweenChords && beat.wanted() instanceof Wanted.OfChord bass) {
-                MomentSpace chord = moments(new Wanted.OfChord(bass.chord(), Wanted.Part.CHORD, false));
+                MomentSpace chord = moments(new Wanted.OfChord(bass.chord(), Wanted.Part.CHORD, Wanted.BassWish.ROOT));
                 List<Object> key = List.of(ways.id(), chord.id());
                 return states.computeIfAbsent(key, id -> StateSpace.between(states.size(), ways, chord));
             }

@@ -3,6 +3,12 @@ package org.mantice.layer.lefthand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import org.mantice.pattern.Accompaniment.Hand;
+import org.mantice.pattern.BassPattern;
+import org.mantice.pattern.PatternChooser;
+import org.mantice.pattern.PatternUse;
+import org.mantice.pattern.Stroke;
 import org.mantice.performance.HarmonySpan;
 import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
@@ -12,33 +18,31 @@ import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
 
 /**
- * The beats that the meter asks for over chord symbols.
- *
- * <p>A chord that begins in mid-measure begins with its bass; one that lasts a single step, with bass and chord together.
- * The hand is silent in the pickup that opens the tune, in later ones shorter than half a measure, before the first
- * symbol, and under "no chord"; the last measure stops after bass and chord.
+ * The beats that patterns ask for over chord symbols. The hand is silent before the first symbol, under "no chord", and
+ * in pickups as the pattern says; the last measure stops early. Where a bass staff is written and no pattern is chosen,
+ * the staff is played instead.
  */
 final class PatternBeats {
-    /** Notes sound for a share of their length in per mille, short style; estimates. */
-    static final int BASS_SHARE = 600;
-
-    static final int CHORD_SHARE = 500;
-    static final int HELD_SHARE = 950;
-
     private final Performance performance;
+    private final PatternChooser patterns;
+    private final IntPredicate hasBass;
     private final PlayedTime time;
+    private final List<List<Span>> spansByMeasure = new ArrayList<>();
     private final List<Beat> beats = new ArrayList<>();
     private Optional<ChordSymbol> sounding = Optional.empty();
     private int bassesSinceChord;
     private int spans;
 
-    private PatternBeats(Performance performance) {
+    private PatternBeats(Performance performance, PatternChooser patterns, IntPredicate hasBass) {
         this.performance = performance;
+        this.patterns = patterns;
+        this.hasBass = hasBass;
         this.time = new PlayedTime(performance);
     }
 
-    static List<Beat> of(Performance performance) {
-        PatternBeats made = new PatternBeats(performance);
+    /** @param hasBass whether the instrument has a bass of this pitch class, for runs */
+    static List<Beat> of(Performance performance, PatternChooser patterns, IntPredicate hasBass) {
+        PatternBeats made = new PatternBeats(performance, patterns, hasBass);
         int next = 0;
         for (PlayedMeasure measure : performance.measures()) {
             List<Span> inMeasure = new ArrayList<>();
@@ -46,8 +50,9 @@ final class PatternBeats {
                     next < performance.harmony().size()
                             && performance.harmony().get(next).measure() == measure.index();
                     next++) Span.append(inMeasure, performance.harmony().get(next));
-            made.measure(measure, inMeasure);
+            made.spansByMeasure.add(inMeasure);
         }
+        for (PlayedMeasure measure : performance.measures()) made.measure(measure);
         return List.copyOf(made.beats);
     }
 
@@ -59,102 +64,131 @@ final class PatternBeats {
                 spans.set(spans.size() - 1, new Span(last.start, span.end(), last.chord));
             else spans.add(new Span(span.start(), span.end(), span.chord()));
         }
+
+        boolean isSilent() {
+            return chord.isEmpty() || chord.get().isSilent();
+        }
     }
 
-    private void measure(PlayedMeasure measure, List<Span> inMeasure) {
-        Measure written = performance.tune().measure(measure.written());
-        MusicalTime full = written.meter().length();
-        MusicalTime lacking = written.pickup() ? full.minus(measure.length()).max(MusicalTime.ZERO) : MusicalTime.ZERO;
-        boolean silentPickup = written.pickup()
-                && (measure.index() == 0 || measure.length().times(2).isBefore(full));
-        if (silentPickup) return;
-        List<Pattern.Slot> grid = grid(measure, written, lacking);
-        if (grid.stream().filter(slot -> slot.letter() == 'B').count() > 1) bassesSinceChord = 0;
-        for (Span span : inMeasure) {
-            if (span.chord.isEmpty() || span.chord.get().isSilent()) {
+    /** @param lines on which the run at the end may go; empty where there is no run */
+    private record Strokes(MeasureGrid grid, List<List<Wanted.RunNote>> lines) {}
+
+    private void measure(PlayedMeasure measure) {
+        PatternUse use = patterns.at(measure.written(), measure.pass());
+        boolean staff = use.isAssumed() && !performance.bass().isEmpty();
+        if (staff || isSilentPickup(measure, use.pattern())) return;
+        Strokes strokes = leading(measure, use.pattern())
+                .orElseGet(() -> new Strokes(
+                        MeasureGrid.of(
+                                measure, written(measure), use.pattern(), microsPerWhole(measure), isLast(measure)),
+                        List.of()));
+        if (strokes.grid().turns() > 1) bassesSinceChord = 0;
+        for (Span span : spansByMeasure.get(measure.index())) {
+            if (span.isSilent()) {
                 sounding = Optional.empty();
                 continue;
             }
             if (!span.chord.equals(sounding)) bassesSinceChord = 0;
             sounding = span.chord;
-            span(measure, span, slotsOf(measure, span, grid));
+            span(measure, span, strokes, use.hand());
+            spans++;
         }
     }
 
-    private List<Pattern.Slot> grid(PlayedMeasure measure, Measure written, MusicalTime lacking) {
-        Pattern pattern = Pattern.of(written.meter());
-        long measureMicros = time.micros(measure.start().plus(measure.length())) - measure.startMicros();
-        MusicalTime steps = measure.length().times(pattern.step().denominator());
-        boolean fast = MusicalTime.of(measureMicros * pattern.step().numerator(), 1)
-                .isBefore(steps.times(Pattern.SHORTEST_STEP_MILLIS * 1_000L));
-        List<Pattern.Slot> grid = new ArrayList<>();
-        for (Pattern.Slot slot : pattern.slots(fast)) {
-            MusicalTime offset = slot.offset().minus(lacking);
-            if (offset.compareTo(MusicalTime.ZERO) >= 0 && offset.isBefore(measure.length()))
-                grid.add(new Pattern.Slot(offset, slot.letter()));
-        }
-        if (measure.index() == performance.measures().size() - 1 && grid.size() > 2) return grid.subList(0, 2);
-        return grid;
+    private boolean isSilentPickup(PlayedMeasure measure, BassPattern pattern) {
+        Measure written = written(measure);
+        if (!written.pickup()) return false;
+        return switch (pattern.pickup()) {
+            case ALWAYS -> false;
+            case NEVER -> true;
+            case BY_LENGTH ->
+                measure.index() == 0
+                        || measure.length().times(2).isBefore(written.meter().length());
+        };
     }
 
-    /** The slots of the measure that fall into a span, relettered where the chord begins off the pattern. */
-    private List<Pattern.Slot> slotsOf(PlayedMeasure measure, Span span, List<Pattern.Slot> grid) {
-        MusicalTime start = span.start.minus(measure.start());
-        MusicalTime end = span.end.minus(measure.start());
-        List<Pattern.Slot> own = new ArrayList<>();
-        for (Pattern.Slot slot : grid)
-            if (start.compareTo(slot.offset()) <= 0 && slot.offset().isBefore(end)) own.add(slot);
-        boolean cutShort = grid.isEmpty() || grid.get(grid.size() - 1).offset().isBefore(start);
-        boolean startsOnSlot = !own.isEmpty() && own.get(0).offset().equals(start);
-        if (!startsOnSlot && !(cutShort && isLast(measure))) own.add(0, new Pattern.Slot(start, 'B'));
-        if (own.size() == 1) return List.of(new Pattern.Slot(own.get(0).offset(), 'H'));
-        if (own.isEmpty() || own.get(0).letter() != 'C' && startsOnSlot) return own;
-        List<Pattern.Slot> relettered = new ArrayList<>();
-        for (Pattern.Slot slot : own)
-            relettered.add(
-                    new Pattern.Slot(slot.offset(), relettered.isEmpty() ? 'B' : slot.letter() == 'H' ? 'H' : 'C'));
-        return relettered;
+    /** The strokes that lead to the next measure's chord, where the pattern has some and this is the place for them. */
+    private Optional<Strokes> leading(PlayedMeasure measure, BassPattern pattern) {
+        if (isLast(measure)) return Optional.empty();
+        PlayedMeasure next = performance.measures().get(measure.index() + 1);
+        List<Span> here = spansByMeasure.get(measure.index());
+        Span there = spansByMeasure.get(next.index()).get(0);
+        if (here.size() != 1 || here.get(0).isSilent() || there.isSilent()) return Optional.empty();
+        boolean silence =
+                isSilentPickup(next, patterns.at(next.written(), next.pass()).pattern());
+        int from = bassOf(here.get(0));
+        int to = bassOf(there);
+        if (silence || from == to) return Optional.empty();
+        Optional<MeasureGrid> grid =
+                MeasureGrid.beforeChange(measure, written(measure), pattern, microsPerWhole(measure));
+        if (grid.isEmpty()) return Optional.empty();
+        int steps = grid.get().runSteps();
+        if (steps == 0) return Optional.of(new Strokes(grid.get(), List.of()));
+        List<List<Wanted.RunNote>> lines =
+                BassRuns.lines(from, to, steps, written(measure).key(), hasBass);
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Strokes(grid.get(), lines));
     }
 
-    private boolean isHeld(PlayedMeasure measure) {
-        return Pattern.of(performance.meterOf(measure)).beats().equals("H");
+    private static int bassOf(Span span) {
+        ChordSymbol chord = span.chord.orElseThrow();
+        return chord.bass().orElse(chord.root()).pitchClass();
+    }
+
+    private Measure written(PlayedMeasure measure) {
+        return performance.tune().measure(measure.written());
+    }
+
+    private MusicalTime microsPerWhole(PlayedMeasure measure) {
+        long micros = time.micros(measure.start().plus(measure.length())) - measure.startMicros();
+        return MusicalTime.of(micros, 1).dividedBy(measure.length());
     }
 
     private boolean isLast(PlayedMeasure measure) {
         return measure.index() == performance.measures().size() - 1;
     }
 
-    private void span(PlayedMeasure measure, Span span, List<Pattern.Slot> slots) {
+    private void span(PlayedMeasure measure, Span span, Strokes strokes, Hand hand) {
+        List<Slot> slots = strokes.grid().within(span.start.minus(measure.start()), span.end.minus(measure.start()));
+        int step = 0;
         for (int i = 0; i < slots.size(); i++) {
-            MusicalTime offset = slots.get(i).offset();
-            MusicalTime onset = measure.start().plus(offset);
-            MusicalTime end =
-                    i + 1 < slots.size() ? measure.start().plus(slots.get(i + 1).offset()) : span.end;
-            if (isLast(measure) && i + 1 == slots.size() && i > 0)
-                end = end.min(onset.plus(offset.minus(slots.get(i - 1).offset())));
-            add(measure, span, slots.get(i).letter(), offset, onset, end);
+            Slot slot = slots.get(i);
+            MusicalTime end = strokes.grid().end(slots, i, span.end.minus(measure.start()));
+            Wanted wanted = slot.bass() == Stroke.Bass.RUN
+                    ? step(strokes.lines(), step++)
+                    : new Wanted.OfChord(span.chord.orElseThrow(), slot.part(), wish(slot));
+            if (!slot.isChord()) bassesSinceChord++;
+            for (Slot kept : slot.playedBy(hand)) add(measure, kept, end, wanted);
         }
-        spans++;
     }
 
-    private void add(
-            PlayedMeasure measure, Span span, char letter, MusicalTime offset, MusicalTime onset, MusicalTime end) {
-        ChordSymbol chord = span.chord.orElseThrow();
-        boolean bass = letter != 'C';
-        boolean changeDue = letter == 'B' && bassesSinceChord % 2 == 1;
-        if (bass) bassesSinceChord++;
-        Wanted.Part part = letter == 'H' ? Wanted.Part.BOTH : bass ? Wanted.Part.BASS : Wanted.Part.CHORD;
-        long share = isHeld(measure) ? HELD_SHARE : bass ? BASS_SHARE : CHORD_SHARE;
+    private static Wanted.OfRun step(List<List<Wanted.RunNote>> lines, int step) {
+        return new Wanted.OfRun(lines.stream().map(line -> line.get(step)).toList());
+    }
+
+    private Wanted.BassWish wish(Slot slot) {
+        if (slot.isChord()) return Wanted.BassWish.ROOT;
+        return switch (slot.bass()) {
+            case ROOT, RUN -> Wanted.BassWish.ROOT;
+            case FIFTH -> Wanted.BassWish.FIFTH;
+            case THIRD -> Wanted.BassWish.THIRD;
+            case TURN -> bassesSinceChord % 2 == 1 ? Wanted.BassWish.CHANGE : Wanted.BassWish.ROOT;
+        };
+    }
+
+    private void add(PlayedMeasure measure, Slot slot, MusicalTime end, Wanted wanted) {
+        MusicalTime onset = measure.start().plus(slot.offset());
+        MusicalTime until = measure.start().plus(end);
         long from = time.micros(onset);
-        long to = time.micros(end);
         beats.add(new Beat(
                 measure.pass(),
                 measure.index(),
-                new WrittenPlace(measure.written(), offset),
+                new WrittenPlace(measure.written(), slot.offset()),
                 onset,
                 from,
-                from + (to - from) * share / 1_000,
-                new Wanted.OfChord(chord, part, changeDue),
+                from + (time.micros(until) - from) * slot.sounds() / 1_000,
+                wanted instanceof Wanted.OfChord chord
+                        ? new Wanted.OfChord(chord.chord(), slot.part(), chord.bass())
+                        : wanted,
                 spans));
     }
 }

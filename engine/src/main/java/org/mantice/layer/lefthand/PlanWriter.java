@@ -121,6 +121,35 @@ final class PlanWriter {
     }
 
     /**
+     * The line of the run that a press belongs to, {@link StateSpace#NO_LINE} where it belongs to none: the first that
+     * holds all presses of the run.
+     */
+    private int lineOf(LeftHandPlan plan, int index) {
+        if (!(score.stages.get(index).beat().wanted() instanceof Wanted.OfRun run)) return StateSpace.NO_LINE;
+        int span = score.stages.get(index).beat().span();
+        int first = index;
+        while (first > 0 && isRun(first - 1, span)) first--;
+        int end = index + 1;
+        while (end < score.stages.size() && isRun(end, span)) end++;
+        for (int line = 0; line < run.notes().size(); line++) if (follows(plan, first, end, line)) return line;
+        return run.notes().size();
+    }
+
+    private boolean isRun(int index, int span) {
+        Beat beat = score.stages.get(index).beat();
+        return beat.span() == span && beat.wanted() instanceof Wanted.OfRun;
+    }
+
+    private boolean follows(LeftHandPlan plan, int first, int end, int line) {
+        for (int i = first; i < end; i++) {
+            LeftHandPlan.Event event = plan.events().get(i);
+            StateSpace space = score.stages.get(i).space();
+            if (space.find(event.buttons(), event.fingers(), event.handColumn(), List.of(), line) < 0) return false;
+        }
+        return true;
+    }
+
+    /**
      * The states of a plan.
      *
      * @throws IllegalArgumentException if it is not a plan of this layer
@@ -133,10 +162,16 @@ final class PlanWriter {
         Arrays.setAll(states, i -> {
             LeftHandPlan.Event event = plan.events().get(i);
             Stage stage = score.stages.get(i);
-            int state = stage.beat().place().equals(event.place())
-                            && stage.beat().pass() == event.pass()
-                    ? stage.space().find(event.buttons(), event.fingers(), event.handColumn(), chordBefore(plan, i))
-                    : -1;
+            int state =
+                    stage.beat().place().equals(event.place()) && stage.beat().pass() == event.pass()
+                            ? stage.space()
+                                    .find(
+                                            event.buttons(),
+                                            event.fingers(),
+                                            event.handColumn(),
+                                            chordBefore(plan, i),
+                                            lineOf(plan, i))
+                            : -1;
             if (state < 0)
                 throw new IllegalArgumentException("event " + i + " is " + event.buttons() + " with fingers "
                         + event.fingers() + " at column " + event.handColumn() + "; allowed: what the hand can play at "

@@ -22,12 +22,11 @@ public final class Presses {
         List<Set<WrittenPlace>> byPass = performance.passes().stream()
                 .<Set<WrittenPlace>>map(pass -> new TreeSet<>())
                 .toList();
-        for (Beat beat : beats(performance)) byPass.get(beat.pass() - 1).add(beat.place());
+        // where an instrument lacks the notes of a run, the plain pattern is played
+        for (boolean runs : new boolean[] {true, false})
+            for (Beat beat : LeftHandBeats.of(performance, note -> runs))
+                byPass.get(beat.pass() - 1).add(beat.place());
         return new Presses(byPass);
-    }
-
-    static List<Beat> beats(Performance performance) {
-        return performance.bass().isEmpty() ? PatternBeats.of(performance) : StaffBeats.of(performance);
     }
 
     /** @param pass from 1; there need be no such pass */

@@ -2,21 +2,33 @@ package org.mantice.layer.lefthand;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.mantice.pattern.PatternChooser;
+import org.mantice.pattern.PatternUse;
 import org.mantice.performance.BassMoment;
 import org.mantice.performance.Performance;
+import org.mantice.performance.PlayedMeasure;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.NoteName;
 import org.mantice.tune.Pitch;
 
 /**
- * The beats of a written bass staff, its rhythm as it stands. Notes shorter than a half note sound for the share that
- * they have in patterns, longer ones are held; all are let go where the next is struck.
+ * The beats of a written bass staff, its rhythm as it stands. Notes shorter than a half note sound for a share of their
+ * value, longer ones are held; all are let go where the next is struck.
  */
 final class StaffBeats {
+    /** Notes sound for a share of their length in per mille, short style; estimates. */
+    private static final int BASS_SHARE = 600;
+
+    private static final int CHORD_SHARE = 500;
+    private static final int HELD_SHARE = 950;
+
     private StaffBeats() {}
 
-    static List<Beat> of(Performance performance) {
-        List<BassMoment> moments = performance.bass();
+    /** Those that the hand plays where the staff is played. */
+    static List<Beat> of(Performance performance, PatternChooser patterns) {
+        List<BassMoment> moments = performance.bass().stream()
+                .filter(moment -> isPlayed(performance, moment, patterns))
+                .toList();
         List<Beat> beats = new ArrayList<>();
         for (int i = 0; i < moments.size(); ) {
             int end = i;
@@ -49,10 +61,26 @@ final class StaffBeats {
         return List.copyOf(beats);
     }
 
+    /** Where the player chose a pattern the staff gives way to it. */
+    private static boolean isPlayed(Performance performance, BassMoment moment, PatternChooser patterns) {
+        PlayedMeasure measure = performance.measures().get(moment.measure());
+        PatternUse use = patterns.at(measure.written(), measure.pass());
+        if (!use.isAssumed()) return false;
+        return switch (use.hand()) {
+            case FULL -> true;
+            case BASS_ONLY -> !isChord(moment);
+            case CHORDS_ONLY -> isChord(moment);
+            case SILENT -> false;
+        };
+    }
+
+    private static boolean isChord(BassMoment moment) {
+        return moment.chord().isPresent() || moment.pitches().size() > 1;
+    }
+
     private static long releaseOf(BassMoment moment) {
         boolean held = moment.duration().compareTo(MusicalTime.of(1, 2)) >= 0;
-        boolean chord = moment.chord().isPresent() || moment.pitches().size() > 1;
-        int share = held ? PatternBeats.HELD_SHARE : chord ? PatternBeats.CHORD_SHARE : PatternBeats.BASS_SHARE;
+        int share = held ? HELD_SHARE : isChord(moment) ? CHORD_SHARE : BASS_SHARE;
         return moment.onsetMicros() + (moment.releaseMicros() - moment.onsetMicros()) * share / 1_000;
     }
 }

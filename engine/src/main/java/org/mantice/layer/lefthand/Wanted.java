@@ -16,12 +16,38 @@ sealed interface Wanted {
         BOTH
     }
 
-    /** @param changeDue the bass has played the root of this chord and should move */
-    record OfChord(ChordSymbol chord, Part part, boolean changeDue) implements Wanted {
+    /** What the bass should be to its chord. */
+    enum BassWish {
+        ROOT,
+        /** The bass has played the root of this chord and should move. */
+        CHANGE,
+        FIFTH,
+        THIRD
+    }
+
+    record OfChord(ChordSymbol chord, Part part, BassWish bass) implements Wanted {
         boolean isChordAlone() {
             return part == Part.CHORD;
         }
+
+        boolean changeDue() {
+            return bass == BassWish.CHANGE;
+        }
     }
+
+    /**
+     * A step of a bass run, by lines that lead to the same bass; one of them is played to its end.
+     *
+     * @param notes the step's note in each line, one or more lines in the same order for all steps of the run
+     */
+    record OfRun(List<RunNote> notes) implements Wanted {
+        public OfRun {
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /** @param pitchClass 0 to 11 */
+    record RunNote(int pitchClass, boolean inKey) {}
 
     /** Notes of a written bass staff, struck together; {@code parts} is never empty. */
     record OfStaff(List<StaffPart> parts) implements Wanted {

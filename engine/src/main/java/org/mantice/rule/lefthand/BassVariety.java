@@ -7,12 +7,17 @@ import org.mantice.rule.Rule;
 import org.mantice.rule.RuleInfo;
 import org.mantice.rule.RuleSet;
 
-/** While a chord lasts the bass takes turns between root and fifth; the third is a colour, the root again is dull. */
+/**
+ * While a chord lasts the bass takes turns between root and fifth; the third is a colour, the root again is dull. On the
+ * way to the next chord a note outside the key is one too.
+ */
 public final class BassVariety implements Rule<ButtonMoment> {
     /** Estimate. */
     static final int ROOT_AGAIN = 450;
     /** Estimate. */
     static final int THIRD = 200;
+    /** Estimate. */
+    static final int CHROMATIC = 200;
 
     private static final RuleInfo INFO =
             RuleInfo.of("left-hand.bass-variety", RuleSet.JUMP_COST, "common practice, no source; numbers: estimate");
@@ -29,11 +34,12 @@ public final class BassVariety implements Rule<ButtonMoment> {
 
     @Override
     public long cost(ButtonMoment moment) {
+        if (moment.bass() == ButtonMoment.Bass.CHROMATIC) return CHROMATIC;
         if (!moment.changeDue()) return 0;
         return switch (moment.bass()) {
             case ROOT -> ROOT_AGAIN;
             case THIRD -> THIRD;
-            case FIFTH, OTHER, NONE -> 0;
+            case FIFTH, PASSING, CHROMATIC, OTHER, NONE -> 0;
         };
     }
 
@@ -41,7 +47,12 @@ public final class BassVariety implements Rule<ButtonMoment> {
     public Reasons explain(ButtonMoment moment) {
         long cost = cost(moment);
         if (cost == 0) return Reasons.NOTHING;
-        String key = moment.bass() == ButtonMoment.Bass.ROOT ? ".root-again" : ".third";
+        String key =
+                switch (moment.bass()) {
+                    case ROOT -> ".root-again";
+                    case CHROMATIC -> ".chromatic";
+                    default -> ".third";
+                };
         return Reasons.of(cost, Fact.of(INFO.id() + key, moment.name(0)));
     }
 }

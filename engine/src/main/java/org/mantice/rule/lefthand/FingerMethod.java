@@ -58,15 +58,23 @@ public final class FingerMethod implements Rule<ButtonMoment> {
                 && button > 0
                 && moment.buttons().get(button - 1).row().isChord();
         if (secondChordButton) return finger <= 3;
-        return isOwn(moment.method(), row, finger, moment.bass() == ButtonMoment.Bass.FIFTH);
+        return isOwn(moment.method(), row, finger, isFree(moment.bass()));
     }
 
-    private static boolean isOwn(BassMethod method, BassRow row, int finger, boolean fifth) {
+    /** The fifth lies under a free finger, and a run takes the fingers in turn. */
+    private static boolean isFree(ButtonMoment.Bass bass) {
+        return switch (bass) {
+            case FIFTH, PASSING, CHROMATIC -> true;
+            case ROOT, THIRD, OTHER, NONE -> false;
+        };
+    }
+
+    private static boolean isOwn(BassMethod method, BassRow row, int finger, boolean free) {
         return switch (method) {
             case FOUR_THREE_TWO ->
                 switch (row) {
                     case COUNTERBASS -> finger == 4 || finger == 5;
-                    case BASS -> finger == 4 || fifth && finger <= 3;
+                    case BASS -> finger == 4 || free && finger <= 3;
                     case MAJOR -> finger == 3;
                     case MINOR -> finger == 2 || finger == 3;
                     case SEVENTH, DIMINISHED -> finger == 2;
@@ -75,7 +83,7 @@ public final class FingerMethod implements Rule<ButtonMoment> {
             case FIVE_FINGER ->
                 switch (row) {
                     case COUNTERBASS -> finger >= 4;
-                    case BASS -> finger == 4 || fifth && finger <= 3;
+                    case BASS -> finger == 4 || free && finger <= 3;
                     case MAJOR, MINOR, SEVENTH, DIMINISHED -> finger <= 3;
                 };
         };

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.mantice.instrument.StradellaBass;
 import org.mantice.performance.Performance;
 import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
@@ -14,11 +15,13 @@ import org.mantice.tune.Tempo;
 class PatternBeatsTest {
     private static final MusicalTime DOTTED_QUARTER = MusicalTime.of(3, 8);
 
+    private static List<Beat> beatsOf(Performance performance) {
+        return LeftHandBeats.of(performance, StradellaBass.ofSize(120));
+    }
+
     /** Each beat as part, chord and offset: {@code "B C 0"}; {@code b} where the bass should change. */
     private static String beats(Performance performance) {
-        return PatternBeats.of(performance).stream()
-                .map(PatternBeatsTest::words)
-                .collect(Collectors.joining(", "));
+        return beatsOf(performance).stream().map(PatternBeatsTest::words).collect(Collectors.joining(", "));
     }
 
     private static String words(Beat beat) {
@@ -75,7 +78,7 @@ class PatternBeatsTest {
 
     @Test
     void freeTimeHoldsTheChord() {
-        List<Beat> beats = PatternBeats.of(PlayedTune.of(Meter.FREE, Tempo.quarters(60), 1, "C|Am"));
+        List<Beat> beats = beatsOf(PlayedTune.of(Meter.FREE, Tempo.quarters(60), 1, "C|Am"));
 
         assertThat(beats).extracting(PatternBeatsTest::words).containsExactly("H C 0", "H Am 0");
         assertThat(beats.get(0).releaseMicros()).isEqualTo(3_800_000);
@@ -115,7 +118,7 @@ class PatternBeatsTest {
 
     @Test
     void lastMeasureStopsAfterBassAndChord() {
-        List<Beat> beats = PatternBeats.of(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(100), 1, "C"));
+        List<Beat> beats = beatsOf(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(100), 1, "C"));
 
         assertThat(beats).extracting(PatternBeatsTest::words).containsExactly("B C 0", "C C 1/4");
         assertThat(beats.get(1).releaseMicros()).isLessThan(1_200_000);
@@ -130,16 +133,24 @@ class PatternBeatsTest {
 
     @Test
     void notesSoundForTheirShare() {
-        List<Beat> beats = PatternBeats.of(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(60), 1, "C|C"));
+        List<Beat> beats = beatsOf(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(120), 1, "C|C"));
 
-        assertThat(beats.get(0).releaseMicros()).isEqualTo(600_000);
-        assertThat(beats.get(1).releaseMicros()).isEqualTo(1_500_000);
-        assertThat(LeftHandScore.availableMillis(beats.get(0), beats.get(1))).isEqualTo(400);
+        assertThat(beats.get(0).releaseMicros()).isEqualTo(300_000);
+        assertThat(beats.get(1).releaseMicros()).isEqualTo(750_000);
+        assertThat(LeftHandScore.availableMillis(beats.get(0), beats.get(1))).isEqualTo(200);
+    }
+
+    @Test
+    void slowWaltzIsPlayedBroader() {
+        List<Beat> beats = beatsOf(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(60), 1, "C|C"));
+
+        assertThat(beats.get(0).releaseMicros()).isEqualTo(900_000);
+        assertThat(beats.get(1).releaseMicros()).isEqualTo(1_700_000);
     }
 
     @Test
     void everyPassIsPlayed() {
-        assertThat(PatternBeats.of(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(100), 3, "C|G")))
+        assertThat(beatsOf(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(100), 3, "C|G")))
                 .extracting(Beat::pass)
                 .containsExactly(1, 1, 1, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 3, 3, 3, 3);
     }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.performance.BassMoment;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.HarmonySpan;
@@ -158,7 +159,7 @@ final class PlayedTune {
                 now = now.plus(measure.length());
             }
         }
-        Settings settings = new Settings(tempo, false, passes, false, Loudness.MF, true, 0, ChordsPlayed.USUAL);
+        Settings settings = new Settings(tempo, false, passes, false, Loudness.MF, true, 0, ChordsPlayed.USUAL, Accompaniment.NONE);
         return new Performance(tune, settings, played, measures, treble, harmony, bass, micros(now));
     }
 
