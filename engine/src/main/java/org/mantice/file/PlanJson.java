@@ -15,6 +15,8 @@ import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import org.mantice.editing.TuneEdit;
+import org.mantice.pattern.Accompaniment;
+import org.mantice.pattern.AccompanimentJson;
 import org.mantice.plan.Lock;
 import org.mantice.tune.MusicalTime;
 
@@ -53,7 +55,9 @@ final class PlanJson {
                 .addModule(new Jdk8Module())
                 .addModule(new SimpleModule()
                         .addSerializer(new TimeWriter())
-                        .addDeserializer(MusicalTime.class, new TimeReader()))
+                        .addDeserializer(MusicalTime.class, new TimeReader())
+                        .addSerializer(new LeftHandWriter())
+                        .addDeserializer(Accompaniment.class, new LeftHandSkipper()))
                 .addMixIn(Lock.class, LockKinds.class)
                 .addMixIn(TuneEdit.class, EditKinds.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -89,6 +93,30 @@ final class PlanJson {
             int slash = text.indexOf('/');
             if (slash < 0) return MusicalTime.of(Long.parseLong(text), 1);
             return MusicalTime.of(Long.parseLong(text.substring(0, slash)), Long.parseLong(text.substring(slash + 1)));
+        }
+    }
+
+    private static final class LeftHandWriter extends StdSerializer<Accompaniment> {
+        LeftHandWriter() {
+            super(Accompaniment.class);
+        }
+
+        @Override
+        public void serialize(Accompaniment asked, JsonGenerator out, SerializerProvider provider) throws IOException {
+            provider.defaultSerializeValue(AccompanimentJson.tree(asked), out);
+        }
+    }
+
+    /** Passes over it: {@link PlanReader} reads it field by field. */
+    private static final class LeftHandSkipper extends StdDeserializer<Accompaniment> {
+        LeftHandSkipper() {
+            super(Accompaniment.class);
+        }
+
+        @Override
+        public Accompaniment deserialize(JsonParser in, DeserializationContext context) throws IOException {
+            in.skipChildren();
+            return Accompaniment.NONE;
         }
     }
 }

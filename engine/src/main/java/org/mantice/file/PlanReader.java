@@ -12,6 +12,7 @@ import org.mantice.json.Fields;
 import org.mantice.json.JsonFile;
 import org.mantice.json.JsonFileException;
 import org.mantice.json.JsonFileException.Reason;
+import org.mantice.pattern.AccompanimentJson;
 import org.mantice.performance.Settings;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.Figures;
@@ -35,7 +36,7 @@ final class PlanReader {
         return new PlanDocument(
                 fields.text("engine"),
                 value("tune", PlanDocument.TuneSource.class),
-                value("settings", Settings.class),
+                settings(),
                 AccordionFile.accordion(fields.object("accordion")),
                 PlayerFile.player(fields.object("player")),
                 List.of(value("packs", PlanDocument.PackUsed[].class)),
@@ -45,14 +46,23 @@ final class PlanReader {
                 value("explanation", Explanation.class));
     }
 
-    /** Plans of version 0.1 know no edits, and the older of them neither books of tunes nor alternate chords. */
+    /** Plans of version 0.1 know neither edits nor chosen patterns, and the older of them neither books of tunes nor alternate chords. */
     private void completeOlder() {
         if (file.root().get("tune") instanceof ObjectNode tune) {
             if (!tune.has("entry")) tune.put("entry", "");
             if (!tune.has("edits")) tune.putArray("edits");
         }
-        if (file.root().get("settings") instanceof ObjectNode settings && !settings.has("chords"))
-            settings.putObject("chords").put("alternates", "NEVER").put("optional", true);
+        if (file.root().get("settings") instanceof ObjectNode settings) {
+            if (!settings.has("chords"))
+                settings.putObject("chords").put("alternates", "NEVER").put("optional", true);
+            if (!settings.has("leftHand")) settings.putObject("leftHand");
+        }
+    }
+
+    private Settings settings() {
+        Settings settings = value("settings", Settings.class);
+        return settings.withLeftHand(
+                AccompanimentJson.of(fields.object("settings").object("leftHand")));
     }
 
     private <T> T value(String name, Class<T> type) {

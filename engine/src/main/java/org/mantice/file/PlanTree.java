@@ -8,6 +8,8 @@ import java.util.List;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.Bellows;
 import org.mantice.instrument.ButtonNames;
+import org.mantice.json.Fields;
+import org.mantice.performance.PatternSection;
 import org.mantice.performance.Performance;
 import org.mantice.performance.Places;
 import org.mantice.performance.PlayedMeasure;
@@ -43,6 +45,7 @@ final class PlanTree {
         tree.put("costMicropoints", document.cost());
         tree.set("figures", mapper.valueToTree(document.figures()));
         tree.set("passes", passes());
+        tree.set("patterns", patterns());
         tree.set("plan", plan(document.plan(), document.accordion().bellows()));
         tree.set("explanation", mapper.valueToTree(document.explanation()));
         return tree;
@@ -52,6 +55,27 @@ final class PlanTree {
         ArrayNode passes = mapper.createArrayNode();
         performance.passes().forEach(pass -> passes.add(mapper.<JsonNode>valueToTree(pass)));
         return passes;
+    }
+
+    /** Which pattern the left hand plays where, and who chose it. */
+    private ArrayNode patterns() {
+        ArrayNode sections = mapper.createArrayNode();
+        for (PatternSection section : PatternSection.of(performance)) {
+            ObjectNode node = sections.addObject().put("pass", section.pass());
+            node.put("fromMeasure", number(section.firstMeasure()));
+            node.put("toMeasure", number(section.lastMeasure()));
+            node.put("pattern", section.use().pattern().id());
+            node.put("hand", Fields.word(section.use().hand()));
+            node.put("why", Fields.word(section.use().why()));
+        }
+        return sections;
+    }
+
+    private String number(int played) {
+        return performance
+                .tune()
+                .measure(performance.measures().get(played).written())
+                .number();
     }
 
     private ObjectNode plan(Plan plan, Bellows bellows) {

@@ -15,6 +15,8 @@ public record Figure(List<Stroke> strokes) {
         strokes = List.copyOf(strokes);
         if (strokes.isEmpty() || strokes.size() > MOST_STROKES)
             throw new IllegalArgumentException("strokes is " + strokes.size() + " long; allowed: 1 to " + MOST_STROKES);
+        if (strokes.get(0).isRun())
+            throw new IllegalArgumentException("strokes[0].bass is RUN; allowed: another bass before a run");
         for (int i = 0; i < strokes.size(); i++) {
             Stroke stroke = strokes.get(i);
             if (i > 0 && !strokes.get(i - 1).at().isBefore(stroke.at()))
@@ -27,8 +29,6 @@ public record Figure(List<Stroke> strokes) {
                 throw new IllegalArgumentException(
                         "strokes[" + i + "].part is " + stroke.part() + "; allowed: nothing but the run once it began");
         }
-        if (strokes.get(0).isRun())
-            throw new IllegalArgumentException("strokes[0].bass is RUN; allowed: another bass before a run");
     }
 
     public boolean hasRun() {

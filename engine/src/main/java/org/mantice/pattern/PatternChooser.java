@@ -14,8 +14,8 @@ import org.mantice.tune.Tune;
 import org.mantice.tune.TuneWords;
 
 /**
- * Which pattern is played where. The player's choice comes first, where it fits the meter; else the first pattern in the
- * shipped order that fits meter and tempo and bears the name of the tune's dance, from the header or the title; else the
+ * Which pattern is played where. The player's choice comes first, where it fits the meter; else a written bass staff is
+ * played as it stands. Where there is none, the first pattern in the shipped order that fits meter and tempo and bears the name of the tune's dance, from the header or the title; else the
  * first that is usual for the meter at that tempo. The tempo is that of the start, so that no pattern changes in mid-tune
  * because of a rallentando.
  */
@@ -23,6 +23,7 @@ public final class PatternChooser {
     private final Tune tune;
     private final Tempo tempo;
     private final Accompaniment asked;
+    private final boolean staff;
     private final Map<Meter, PatternUse> assumed = new HashMap<>();
 
     /** @param tempo at the start */
@@ -30,6 +31,9 @@ public final class PatternChooser {
         this.tune = tune;
         this.tempo = tempo;
         this.asked = asked;
+        this.staff = tune.measures().stream()
+                .flatMap(measure -> measure.bass().stream())
+                .anyMatch(event -> !event.pitches().isEmpty());
     }
 
     /**
@@ -53,7 +57,7 @@ public final class PatternChooser {
         return chosen.map(pattern -> new PatternUse(pattern, played, Why.CHOSEN))
                 .orElseGet(() -> {
                     PatternUse usual = assumed.computeIfAbsent(meter, this::assumed);
-                    return new PatternUse(usual.pattern(), played, usual.why());
+                    return new PatternUse(usual.pattern(), played, staff ? Why.WRITTEN : usual.why());
                 });
     }
 

@@ -12,13 +12,16 @@ public record PatternUse(BassPattern pattern, Hand hand, Why why) {
     public enum Why {
         /** The player. */
         CHOSEN,
+        /** Nobody: a bass staff is written and played as it stands; the pattern is what the meter would ask for. */
+        WRITTEN,
         /** Assumed from the tune's dance. */
         DANCE,
         /** Assumed from meter and tempo. */
         METER
     }
 
+    /** Whether it is neither chosen nor written. */
     public boolean isAssumed() {
-        return why != Why.CHOSEN;
+        return why == Why.DANCE || why == Why.METER;
     }
 }

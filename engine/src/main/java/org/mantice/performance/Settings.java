@@ -35,16 +35,34 @@ public record Settings(
     /** The same at another tempo, which is as much assumed as the one before. */
     public Settings withTempo(Tempo other) {
         return new Settings(
-                other, tempoAssumed, timesThrough, timesAssumed, loudness, loudnessAssumed, transposition, chords, leftHand);
+                other,
+                tempoAssumed,
+                timesThrough,
+                timesAssumed,
+                loudness,
+                loudnessAssumed,
+                transposition,
+                chords,
+                leftHand);
     }
 
     /** The same with a chosen loudness where nothing is written. */
     public Settings withLoudness(Loudness chosen) {
-        return new Settings(tempo, tempoAssumed, timesThrough, timesAssumed, chosen, false, transposition, chords, leftHand);
+        return new Settings(
+                tempo, tempoAssumed, timesThrough, timesAssumed, chosen, false, transposition, chords, leftHand);
     }
 
     /** The same with other patterns. */
     public Settings withLeftHand(Accompaniment asked) {
-        return new Settings(tempo, tempoAssumed, timesThrough, timesAssumed, loudness, loudnessAssumed, transposition, chords, asked);
+        return new Settings(
+                tempo,
+                tempoAssumed,
+                timesThrough,
+                timesAssumed,
+                loudness,
+                loudnessAssumed,
+                transposition,
+                chords,
+                asked);
     }
 }

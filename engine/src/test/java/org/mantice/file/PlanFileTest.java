@@ -30,6 +30,9 @@ import org.mantice.fault.FilePlace;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassRow;
 import org.mantice.json.JsonFileException;
+import org.mantice.pattern.Accompaniment;
+import org.mantice.pattern.BassPattern;
+import org.mantice.pattern.BassPatterns;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Settings;
 import org.mantice.performance.SettingsBuilder;
@@ -136,6 +139,77 @@ class PlanFileTest {
             assertThat(planning.rescore(read.plan())).isEqualTo(plan);
             assertThat(read.explanation().cost()).isEqualTo(read.cost());
         }
+    }
+
+    /** A plan from before patterns were chosen has no such field. */
+    @Test
+    void planWithoutChosenPatternsIsReadAsOneThatFollowsTheMeter() throws IOException {
+        ObjectMapper mapper = new ObjectMapper();
+        PlanFile written = file(plans().get(0));
+        ObjectNode tree = (ObjectNode) mapper.readTree(written.bytes());
+        tree.put("version", "0.1").remove("patterns");
+        ((ObjectNode) tree.path("settings")).remove("leftHand");
+
+        assertThat(PlanFile.parse(mapper.writeValueAsBytes(tree), HERE).document())
+                .isEqualTo(written.document());
+    }
+
+    @Test
+    void chosenPatternsAreKeptAndPricedTheSame() throws IOException {
+        BassPattern waltz = BassPatterns.shipped().get(1);
+        BassPattern own = new BassPattern(
+                "own", waltz.names(), "made up", waltz.fit(), waltz.cycle(), waltz.figures(), waltz.pickup());
+        Accompaniment asked = new Accompaniment(
+                List.of(own),
+                List.of(
+                        Accompaniment.Choice.everywhere(Optional.of("own"), Optional.empty()),
+                        new Accompaniment.Choice(
+                                1,
+                                2,
+                                OptionalInt.of(2),
+                                Optional.of("waltz-with-runs"),
+                                Optional.of(Accompaniment.Hand.BASS_ONLY))));
+        PlanRequest plain = planning.request();
+        Planning other = new Planner(Packs.ofClassPath().providers())
+                .prepare(new PlanRequest(
+                        plain.tune(),
+                        plain.accordion(),
+                        plain.player(),
+                        plain.settings().withLeftHand(asked),
+                        List.of(),
+                        1));
+        Plan plan = ((Alternatives.Found) other.best(plain.player().taste(), List.of())).best();
+        PlanDocument document = new PlanDocument(
+                "0.1.0",
+                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), "", ""),
+                other.request().settings(),
+                plain.accordion(),
+                plain.player(),
+                List.of(),
+                List.of(),
+                plan,
+                Figures.of(plan, other.performance()),
+                other.explain(plan, plain.player().taste()));
+        PlanFile file = PlanFile.of(document, other.performance());
+
+        PlanDocument read = PlanFile.parse(file.bytes(), HERE).document();
+
+        assertThat(read).isEqualTo(document);
+        assertThat(read.settings().leftHand()).isEqualTo(asked);
+        assertThat(other.rescore(read.plan())).isEqualTo(plan);
+        assertThat(new ObjectMapper().readTree(file.bytes()).at("/patterns").toString())
+                .contains("\"pattern\":\"own\"")
+                .contains("\"pattern\":\"waltz-with-runs\",\"hand\":\"bass-only\",\"why\":\"chosen\"");
+        refused(
+                file.json()
+                        .replaceFirst(
+                                "\"pass\" : 2,(\\s*\"pattern\" : \"waltz-with-runs\",\\s*\"hand\")", "\"pass\" : 0,$1"),
+                "/settings/leftHand/choices/1/pass",
+                "1 to 1000");
+        refused(
+                file.json().replaceFirst("\"pattern\" : \"own\"", "\"pattern\" : \"lost\""),
+                "/settings/leftHand/choices/0/pattern",
+                "slow-waltz");
     }
 
     @Test

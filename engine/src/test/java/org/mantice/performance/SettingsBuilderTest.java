@@ -23,7 +23,16 @@ class SettingsBuilderTest {
         Settings settings = SettingsBuilder.assumed(Tunes.melody("3/4", "C4 h."));
 
         assertThat(settings)
-                .isEqualTo(new Settings(Tempo.quarters(132), true, 2, true, Loudness.MF, true, 0, ChordsPlayed.USUAL, Accompaniment.NONE));
+                .isEqualTo(new Settings(
+                        Tempo.quarters(132),
+                        true,
+                        2,
+                        true,
+                        Loudness.MF,
+                        true,
+                        0,
+                        ChordsPlayed.USUAL,
+                        Accompaniment.NONE));
     }
 
     @Test
@@ -57,7 +66,16 @@ class SettingsBuilderTest {
 
         assertThat(settings.tempo()).hasToString("3/8=100");
         assertThat(settings)
-                .isEqualTo(new Settings(settings.tempo(), false, 3, false, Loudness.P, false, -2, ChordsPlayed.USUAL, Accompaniment.NONE));
+                .isEqualTo(new Settings(
+                        settings.tempo(),
+                        false,
+                        3,
+                        false,
+                        Loudness.P,
+                        false,
+                        -2,
+                        ChordsPlayed.USUAL,
+                        Accompaniment.NONE));
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.mantice.instrument.StradellaBass;
 import org.mantice.pattern.PatternChooser;
+import org.mantice.performance.PatternSection;
 import org.mantice.performance.Performance;
 
 /** What the left hand strikes: the written bass staff as it stands, patterns over chord symbols, or each in its measures. */
@@ -14,10 +15,7 @@ final class LeftHandBeats {
     private LeftHandBeats() {}
 
     static List<Beat> of(Performance performance, StradellaBass bass) {
-        PatternChooser patterns = new PatternChooser(
-                performance.tune(),
-                performance.settings().tempo(),
-                performance.settings().leftHand());
+        PatternChooser patterns = PatternSection.chooser(performance);
         List<Beat> ofPatterns = PatternBeats.of(
                 performance, patterns, note -> !bass.bassButtons(note).isEmpty());
         if (performance.bass().isEmpty()) return ofPatterns;

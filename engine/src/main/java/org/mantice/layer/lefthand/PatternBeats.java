@@ -75,8 +75,7 @@ final class PatternBeats {
 
     private void measure(PlayedMeasure measure) {
         PatternUse use = patterns.at(measure.written(), measure.pass());
-        boolean staff = use.isAssumed() && !performance.bass().isEmpty();
-        if (staff || isSilentPickup(measure, use.pattern())) return;
+        if (use.why() == PatternUse.Why.WRITTEN || isSilentPickup(measure, use.pattern())) return;
         Strokes strokes = leading(measure, use.pattern())
                 .orElseGet(() -> new Strokes(
                         MeasureGrid.of(

@@ -65,7 +65,7 @@ final class StaffBeats {
     private static boolean isPlayed(Performance performance, BassMoment moment, PatternChooser patterns) {
         PlayedMeasure measure = performance.measures().get(moment.measure());
         PatternUse use = patterns.at(measure.written(), measure.pass());
-        if (!use.isAssumed()) return false;
+        if (use.why() != PatternUse.Why.WRITTEN) return false;
         return switch (use.hand()) {
             case FULL -> true;
             case BASS_ONLY -> !isChord(moment);

@@ -3,13 +3,19 @@ package org.mantice.layer.lefthand;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.mantice.instrument.StradellaBass;
+import org.mantice.pattern.Accompaniment;
+import org.mantice.pattern.Accompaniment.Choice;
+import org.mantice.pattern.Accompaniment.Hand;
 import org.mantice.performance.Performance;
 import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tempo;
+import org.mantice.tune.WrittenPlace;
 
 /** What the meter asks of the left hand; common practice, no source. */
 class PatternBeatsTest {
@@ -153,5 +159,88 @@ class PatternBeatsTest {
         assertThat(beatsOf(PlayedTune.of(Meter.of(3, 4), Tempo.quarters(100), 3, "C|G")))
                 .extracting(Beat::pass)
                 .containsExactly(1, 1, 1, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 3, 3, 3, 3);
+    }
+
+    private static String asked(Meter meter, String chords, Choice... choices) {
+        Accompaniment asked = Accompaniment.NONE;
+        for (Choice choice : choices) asked = asked.with(choice);
+        return beats(PlayedTune.of(meter, Tempo.quarters(120), 1, chords + "|N.C.", asked));
+    }
+
+    private static Choice section(int first, int last, String pattern) {
+        return new Choice(first, last, OptionalInt.empty(), Optional.of(pattern), Optional.empty());
+    }
+
+    private static Choice hand(Hand hand) {
+        return Choice.everywhere(Optional.empty(), Optional.of(hand));
+    }
+
+    @Test
+    void chosenPatternIsPlayedInItsSectionOnly() {
+        assertThat(asked(Meter.of(3, 4), "C|G|C", section(1, 1, "sustained")))
+                .isEqualTo("B C 0, C C 1/4, C C 1/2, H G 0, B C 0, C C 1/4, C C 1/2");
+        assertThat(asked(Meter.of(4, 4), "C G", section(0, 0, "tango"))).isEqualTo("H C 0, H C 1/4, H G 1/2, H G 3/4");
+    }
+
+    @Test
+    void handMayPlayAPartOfThePattern() {
+        assertThat(asked(Meter.of(3, 4), "C|G", hand(Hand.BASS_ONLY))).isEqualTo("B C 0, B G 0");
+        assertThat(asked(Meter.of(3, 4), "C|G@1/2", hand(Hand.CHORDS_ONLY)))
+                .isEqualTo("C C 1/4, C C 1/2, C C 1/4, C G 1/2");
+        assertThat(asked(Meter.of(3, 4), "C|G", hand(Hand.SILENT))).isEmpty();
+    }
+
+    @Test
+    void thirdAndFifthThatThePatternAsksForAreNoLongerInTurns() {
+        Performance tune = PlayedTune.of(
+                Meter.of(4, 4),
+                Tempo.quarters(120),
+                1,
+                "C|N.C.",
+                Accompaniment.NONE.with(section(0, 0, "walking-bass")));
+
+        assertThat(LeftHands.words(LeftHands.best(LeftHands.layer(tune, 120))))
+                .contains("C bass")
+                .containsPattern("E counterbass \\d \\| G bass \\d \\| E counterbass");
+    }
+
+    @Test
+    void withoutAThirdInReachTheFifthIsPlayed() {
+        Performance tune = PlayedTune.of(
+                Meter.of(4, 4),
+                Tempo.quarters(120),
+                1,
+                "C|N.C.",
+                Accompaniment.NONE.with(section(0, 0, "four-beat-third")));
+
+        assertThat(LeftHands.words(LeftHands.best(LeftHands.layer(tune, 12)))).contains("| G bass");
+    }
+
+    @Test
+    void patternThatIsChosenTakesThePlaceOfTheWrittenStaff() {
+        Performance staff =
+                PlayedTune.bass(Meter.of(3, 4), Tempo.quarters(100), 1, MusicalTime.QUARTER, "C2 CM CM|G2 GM GM");
+        Performance muted = staffWith(staff, hand(Hand.BASS_ONLY));
+
+        assertThat(beatsOf(staff)).hasSize(6);
+        assertThat(beatsOf(muted))
+                .extracting(Beat::place)
+                .extracting(WrittenPlace::offset)
+                .containsOnly(MusicalTime.ZERO);
+        assertThat(beatsOf(staffWith(staff, section(1, 1, "waltz"))))
+                .extracting(Beat::measure)
+                .containsExactly(0, 0, 0);
+    }
+
+    private static Performance staffWith(Performance plain, Choice choice) {
+        return new Performance(
+                plain.tune(),
+                plain.settings().withLeftHand(Accompaniment.NONE.with(choice)),
+                plain.passes(),
+                plain.measures(),
+                plain.treble(),
+                plain.harmony(),
+                plain.bass(),
+                plain.endMicros());
     }
 }

@@ -58,6 +58,20 @@ final class PlayedTune {
         return made.performance(passes);
     }
 
+    /** With patterns that are asked for. */
+    static Performance of(Meter meter, Tempo tempo, int passes, String chords, Accompaniment asked) {
+        Performance plain = of(meter, tempo, passes, chords);
+        return new Performance(
+                plain.tune(),
+                plain.settings().withLeftHand(asked),
+                plain.passes(),
+                plain.measures(),
+                plain.treble(),
+                plain.harmony(),
+                plain.bass(),
+                plain.endMicros());
+    }
+
     /** Over a written bass staff: measures of signs, each a step long. */
     static Performance bass(Meter meter, Tempo tempo, int passes, MusicalTime step, String staff) {
         PlayedTune made = new PlayedTune(meter, tempo);
@@ -159,7 +173,8 @@ final class PlayedTune {
                 now = now.plus(measure.length());
             }
         }
-        Settings settings = new Settings(tempo, false, passes, false, Loudness.MF, true, 0, ChordsPlayed.USUAL, Accompaniment.NONE);
+        Settings settings =
+                new Settings(tempo, false, passes, false, Loudness.MF, true, 0, ChordsPlayed.USUAL, Accompaniment.NONE);
         return new Performance(tune, settings, played, measures, treble, harmony, bass, micros(now));
     }
 

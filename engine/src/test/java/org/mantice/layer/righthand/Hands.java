@@ -11,8 +11,8 @@ import org.mantice.instrument.Accordion;
 import org.mantice.layer.Outcome;
 import org.mantice.layer.Question;
 import org.mantice.layer.RuleBook;
-import org.mantice.performance.ChordsPlayed;
 import org.mantice.pattern.Accompaniment;
+import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Pass;
 import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
@@ -109,8 +109,8 @@ final class Hands {
             played.add(new PlayedMeasure(
                     index, 1, index, 1, MusicalTime.of(index, 1), MusicalTime.WHOLE, index * 8 * noteMillis * 1_000));
         }
-        Settings settings =
-                new Settings(Tempo.quarters(100), false, 1, false, Loudness.MF, false, 0, ChordsPlayed.USUAL, Accompaniment.NONE);
+        Settings settings = new Settings(
+                Tempo.quarters(100), false, 1, false, Loudness.MF, false, 0, ChordsPlayed.USUAL, Accompaniment.NONE);
         return new Performance(
                 new Tune("", Optional.empty(), written),
                 settings,
