@@ -18,6 +18,7 @@ import org.mantice.pattern.PatternJson;
 public final class PatternFile {
     public static final String FORMAT = PatternJson.FORMAT;
     public static final String SUFFIX = ".patterns.json";
+    private static final int MINOR = 1;
 
     private final List<BassPattern> patterns;
     private final Optional<Fields> source;
@@ -61,7 +62,7 @@ public final class PatternFile {
     public byte[] bytes() {
         ObjectNode tree = JsonFile.object();
         tree.set("patterns", PatternJson.tree(patterns));
-        return JsonFile.bytes(ProfileFormat.file(FORMAT, tree, source));
+        return JsonFile.bytes(ProfileFormat.file(FORMAT, MINOR, tree, source));
     }
 
     /** @throws FileWriteException if it cannot be written; what was there before is then unchanged */

@@ -147,6 +147,11 @@ public final class JsonFile {
         return fields;
     }
 
+    /** The fields of the outermost object, whatever format it is of. */
+    public Fields fields() {
+        return new Fields(this, "", root);
+    }
+
     public ObjectNode root() {
         return root;
     }

@@ -1,11 +1,13 @@
 package org.mantice.pattern;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.mantice.fault.FilePlace;
 import org.mantice.json.Fields;
 import org.mantice.json.JsonFile;
 import org.mantice.pattern.Accompaniment.Choice;
@@ -13,6 +15,9 @@ import org.mantice.pattern.Accompaniment.Hand;
 
 /** What is asked of the left hand as JSON and back; both fields may be absent. */
 public final class AccompanimentJson {
+    /** Own patterns and choices together. */
+    private static final int MOST_BYTES = 2 * PatternJson.MOST_BYTES;
+
     private AccompanimentJson() {}
 
     /** @throws org.mantice.json.JsonFileException if something is not allowed, with its place */
@@ -21,6 +26,15 @@ public final class AccompanimentJson {
         List<Choice> choices = new ArrayList<>();
         if (fields.has("choices")) for (Fields each : fields.objects("choices")) choices.add(choice(each));
         return fields.make(() -> new Accompaniment(own, choices));
+    }
+
+    /**
+     * From a tree that was read elsewhere.
+     *
+     * @throws org.mantice.json.JsonFileException if something is not allowed, with its place
+     */
+    public static Accompaniment of(JsonNode tree, FilePlace place) {
+        return of(JsonFile.parse(JsonFile.bytes(tree), place, MOST_BYTES).fields());
     }
 
     private static Choice choice(Fields fields) {

@@ -21,6 +21,7 @@ import org.mantice.app.work.Opened;
 import org.mantice.app.work.TuneOpening;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.plan.Lock;
 import org.mantice.player.Player;
@@ -83,7 +84,7 @@ class PlanFilesTest {
     void planUnderWishesWeightsAndLocksThatCameLaterEqualsTheCommandLines() {
         Path file = tune("lanterns-at-the-weir");
         Wishes wishes =
-                new Wishes(OptionalInt.of(132), OptionalInt.of(2), -2, Optional.of(Loudness.MF), ChordsPlayed.USUAL, 2);
+                new Wishes(OptionalInt.of(132), OptionalInt.of(2), -2, Optional.of(Loudness.MF), ChordsPlayed.USUAL, 2, Accompaniment.NONE);
         Taste taste = Taste.PLAIN.with("variation.growing", 500).with("bellows.evenness", 2_000);
         List<Lock> locks = List.of(new Lock.Octave(OptionalInt.of(2), 0));
 

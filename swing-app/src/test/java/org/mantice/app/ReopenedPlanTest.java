@@ -22,6 +22,7 @@ import org.mantice.app.model.Wishes;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.plan.Lock;
 import org.mantice.player.PlayerPresets;
@@ -107,7 +108,7 @@ class ReopenedPlanTest {
         model.setTaste(model.state().setup().player().taste().with("bellows.turns", 2_500));
         model.planWithout("fingering.weak-finger");
         model.setWishes(
-                new Wishes(OptionalInt.of(90), OptionalInt.of(2), -2, Optional.of(Loudness.P), ChordsPlayed.USUAL, 3));
+                new Wishes(OptionalInt.of(90), OptionalInt.of(2), -2, Optional.of(Loudness.P), ChordsPlayed.USUAL, 3, Accompaniment.NONE));
         model.lock(new Lock.Turn(OptionalInt.empty(), place(3), true));
 
         assertThat(file()).isEqualTo(Files.readAllBytes(first));

@@ -13,6 +13,7 @@ import org.mantice.app.files.Profiles;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.editing.TuneEdit;
 import org.mantice.fault.ManticeException;
+import org.mantice.file.PatternFile;
 import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.layer.RuleFailureException;
@@ -90,6 +91,7 @@ final class CheckCommand implements Callable<Integer> {
             case ACCORDION ->
                 file + ": accordion " + Profiles.accordion(file.toString()).name();
             case PLAYER -> file + ": player " + Profiles.player(file.toString()).name();
+            case PATTERNS -> file + ": " + PatternFile.read(file).patterns().size() + " patterns of the left hand";
             default -> checkTune(file);
         };
     }

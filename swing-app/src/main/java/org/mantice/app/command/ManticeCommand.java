@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             CheckCommand.class,
             WriteCommand.class,
+            PatternsCommand.class,
             ChordsCommand.class
         },
         footerHeading = "%nExit codes:%n",

@@ -8,6 +8,7 @@ import org.mantice.Planner;
 import org.mantice.Planning;
 import org.mantice.app.files.PlanFiles;
 import org.mantice.file.PlanFile;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
 import org.mantice.plugin.Packs;
@@ -41,6 +42,10 @@ final class OnePlanning {
                     && (lock.pass().getAsInt() < 1 || lock.pass().getAsInt() > passes))
                 throw new IllegalArgumentException(
                         "pass in a lock is " + lock.pass().getAsInt() + "; allowed: 1 to " + passes);
+        for (Accompaniment.Choice choice : request.settings().leftHand().choices())
+            if (choice.pass().orElse(1) > passes)
+                throw new IllegalArgumentException(
+                        "pass of a pattern is " + choice.pass().orElse(1) + "; allowed: 1 to " + passes);
         this.alternatives =
                 planning.alternatives(request.player().taste(), locks, count, plan -> {}, () -> Thread.currentThread()
                         .isInterrupted());

@@ -106,6 +106,9 @@ final class PlanOptions {
         return part().filter(name -> !name.isBlank()).map(ReadOptions::ofPart).orElse(ReadOptions.DEFAULT);
     }
 
+    @Mixin
+    private LeftHandOptions leftHand = new LeftHandOptions();
+
     Optional<String> part() {
         return Optional.ofNullable(part);
     }
@@ -151,6 +154,7 @@ final class PlanOptions {
                         "rule in weight " + weight + " is " + rule + "; allowed: " + String.join(", ", known));
         }
         for (String lock : locks) LockWords.check(lock);
+        leftHand.check();
         inRange("tempo", tempo, 5, 1_000);
         inRange("times", times, 1, 20);
         inRange("transpose", transpose, -11, 11);
@@ -202,6 +206,7 @@ final class PlanOptions {
         if (transpose != null) settings.transposition(transpose);
         chosenLoudness().ifPresent(settings::loudness);
         settings.chords(chords());
+        settings.leftHand(leftHand.chosen(tune));
         return settings.build();
     }
 }

@@ -6,6 +6,7 @@ import org.mantice.Alternatives;
 import org.mantice.PlanRequest;
 import org.mantice.app.text.ComparisonText;
 import org.mantice.app.text.ListingText;
+import org.mantice.app.text.PatternText;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.performance.Settings;
 import org.mantice.plan.Concession;
@@ -67,6 +68,8 @@ final class PlanText {
         if (!job.planning().request().accordion().bellows().measured())
             text.append("; air figures are estimates until this accordion is measured");
         text.append('\n');
+        String patterns = PatternText.of(job.planning().performance());
+        if (!patterns.isEmpty()) text.append(patterns).append('\n');
         for (Skipped skipped : job.read().skipped())
             text.append("  ").append(skipped).append('\n');
         if (!job.tune().words().isEmpty())

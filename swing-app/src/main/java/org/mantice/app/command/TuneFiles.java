@@ -23,7 +23,8 @@ import org.mantice.app.files.FileKind;
  * @param others found in folders: neither tunes nor ours
  */
 record TuneFiles(List<Path> files, List<Path> others) {
-    private static final Set<FileKind> OURS = EnumSet.of(FileKind.PLAN, FileKind.ACCORDION, FileKind.PLAYER);
+    private static final Set<FileKind> OURS =
+            EnumSet.of(FileKind.PLAN, FileKind.ACCORDION, FileKind.PLAYER, FileKind.PATTERNS);
 
     TuneFiles {
         files = List.copyOf(files);

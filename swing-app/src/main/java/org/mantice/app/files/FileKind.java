@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AccordionFile;
+import org.mantice.file.PatternFile;
 import org.mantice.file.PlanFile;
 import org.mantice.file.PlayerFile;
 import org.mantice.reading.TuneReader;
@@ -21,6 +22,7 @@ public enum FileKind {
     PLAN,
     ACCORDION,
     PLAYER,
+    PATTERNS,
     /** Nothing that this program reads. */
     OTHER;
 
@@ -57,6 +59,7 @@ public enum FileKind {
             case PlanFile.FORMAT -> PLAN;
             case AccordionFile.FORMAT -> ACCORDION;
             case PlayerFile.FORMAT -> PLAYER;
+            case PatternFile.FORMAT -> PATTERNS;
             default -> byName(file) == TUNE ? OTHER : byName(file);
         };
     }
@@ -80,6 +83,7 @@ public enum FileKind {
         if (name.endsWith(PlanFile.SUFFIX)) return PLAN;
         if (name.endsWith(AccordionFile.SUFFIX)) return ACCORDION;
         if (name.endsWith(PlayerFile.SUFFIX)) return PLAYER;
+        if (name.endsWith(PatternFile.SUFFIX)) return PATTERNS;
         return hasTuneEnding(file) ? TUNE : OTHER;
     }
 

@@ -19,7 +19,8 @@ final class SavedPlan {
         Wishes none = Wishes.NONE
                 .withPlans(plans)
                 .withTransposition(saved.transposition())
-                .withChords(saved.chords());
+                .withChords(saved.chords())
+                .withLeftHand(saved.leftHand());
         Settings usual = none.settings(tune);
         Wishes wishes = none;
         if (saved.timesThrough() != usual.timesThrough() || saved.timesAssumed() != usual.timesAssumed())

@@ -21,12 +21,15 @@ import org.mantice.app.model.Wishes;
 import org.mantice.editing.Edits;
 import org.mantice.editing.TuneEdit;
 import org.mantice.fault.Cause;
+import org.mantice.fault.FilePlace;
 import org.mantice.fault.ManticeException;
 import org.mantice.file.AccordionFile;
 import org.mantice.file.EditJson;
 import org.mantice.file.LockJson;
 import org.mantice.file.PlanFile;
 import org.mantice.file.PlayerFile;
+import org.mantice.pattern.Accompaniment;
+import org.mantice.pattern.AccompanimentJson;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.tune.Loudness;
 
@@ -87,6 +90,7 @@ final class RecoveryArchive {
         wished.put("alternates", wishes.chords().alternates().name());
         wished.put("optional", wishes.chords().optional());
         wished.put("plans", wishes.plans());
+        wished.set("leftHand", AccompanimentJson.tree(wishes.leftHand()));
         tree.set("locks", LockJson.tree(work.setup().locks()));
         tree.set("edits", EditJson.tree(work.setup().edits()));
         return tree;
@@ -180,7 +184,10 @@ final class RecoveryArchive {
                 SmallJson.number(wished.path("transposition")).orElse(0),
                 SmallJson.text(wished.path("loudness")).map(Loudness::valueOf),
                 chords(wished),
-                plans.orElse(Wishes.USUAL_PLANS));
+                plans.orElse(Wishes.USUAL_PLANS),
+                wished.path("leftHand").isObject()
+                        ? AccompanimentJson.of(wished.path("leftHand"), FilePlace.of(HEAD))
+                        : Accompaniment.NONE);
     }
 
     /** A copy from before there was a choice has none. */

@@ -15,6 +15,7 @@ import org.mantice.file.PlanFile;
 import org.mantice.instrument.AccordionPresets;
 import org.mantice.instrument.BassButton;
 import org.mantice.instrument.BassRow;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.performance.ChordsPlayed;
 import org.mantice.plan.Lock;
 import org.mantice.player.Player;
@@ -68,7 +69,9 @@ final class Works {
                         5,
                         Optional.of(Loudness.MP),
                         new ChordsPlayed(ChordsPlayed.Alternates.NEVER, false),
-                        6),
+                                                6,
+                        Accompaniment.NONE.with(
+                                Accompaniment.Choice.everywhere(Optional.of("sustained"), Optional.empty()))),
                 LOCKS,
                 EDITS);
     }
