@@ -104,6 +104,16 @@ public record Accompaniment(List<BassPattern> own, List<Choice> choices) {
         return new Accompaniment(own, changed);
     }
 
+    /** The same without any choice of a pattern; what the hand plays of it stays. */
+    public Accompaniment withoutPatterns() {
+        List<Choice> left = new ArrayList<>();
+        for (Choice choice : choices)
+            if (choice.hand().isPresent())
+                left.add(new Choice(
+                        choice.firstMeasure(), choice.lastMeasure(), choice.pass(), Optional.empty(), choice.hand()));
+        return new Accompaniment(own, left);
+    }
+
     /** What is left of an older choice beside a newer one. */
     private static Optional<Choice> without(Choice old, Choice newer) {
         boolean covered = newer.firstMeasure() <= old.firstMeasure()

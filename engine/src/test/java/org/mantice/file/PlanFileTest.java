@@ -181,7 +181,7 @@ class PlanFileTest {
         Plan plan = ((Alternatives.Found) other.best(plain.player().taste(), List.of())).best();
         PlanDocument document = new PlanDocument(
                 "0.1.0",
-                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), "", ""),
+                new PlanDocument.TuneSource("A tune", "a.musicxml", "0".repeat(64), "", "", List.of()),
                 other.request().settings(),
                 plain.accordion(),
                 plain.player(),

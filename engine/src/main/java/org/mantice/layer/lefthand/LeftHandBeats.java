@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import org.mantice.instrument.StradellaBass;
 import org.mantice.pattern.PatternChooser;
 import org.mantice.performance.PatternSection;
@@ -15,9 +16,13 @@ final class LeftHandBeats {
     private LeftHandBeats() {}
 
     static List<Beat> of(Performance performance, StradellaBass bass) {
+        return of(performance, note -> !bass.bassButtons(note).isEmpty());
+    }
+
+    /** @param hasBass whether there is a bass of this pitch class for runs, 0 to 11 */
+    static List<Beat> of(Performance performance, IntPredicate hasBass) {
         PatternChooser patterns = PatternSection.chooser(performance);
-        List<Beat> ofPatterns = PatternBeats.of(
-                performance, patterns, note -> !bass.bassButtons(note).isEmpty());
+        List<Beat> ofPatterns = PatternBeats.of(performance, patterns, hasBass);
         if (performance.bass().isEmpty()) return ofPatterns;
         List<Beat> ofStaff = StaffBeats.of(performance, patterns);
         if (ofPatterns.isEmpty()) return ofStaff;

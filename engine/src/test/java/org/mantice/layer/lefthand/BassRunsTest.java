@@ -174,7 +174,12 @@ class BassRunsTest {
         long available = LeftHandScore.availableMillis(
                 score.stages.get(stage - 1).beat(), score.stages.get(stage).beat());
         ButtonPair pair =
-                new ButtonPair(from, to, score.moveTime.millis(to.handColumn() - from.handColumn()), available);
+                new ButtonPair(
+                from,
+                to,
+                score.moveTime.millis(to.handColumn() - from.handColumn()),
+                available,
+                StradellaBass.ofSize(120).columnsToMark(to.handColumn()));
         long cost = at(to, taste);
         for (Rule<ButtonPair> rule : LeftHands.RULES.rules(RuleSet.JUMP_COST, ButtonPair.class))
             cost += rule.cost(pair) * taste.perMille(rule.info().id());

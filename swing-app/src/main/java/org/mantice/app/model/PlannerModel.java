@@ -15,6 +15,7 @@ import org.mantice.file.PlanDocument;
 import org.mantice.file.PlanFile;
 import org.mantice.instrument.Accordion;
 import org.mantice.layer.Choice;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.plan.Explanation;
 import org.mantice.plan.Lock;
 import org.mantice.plan.Plan;
@@ -116,6 +117,12 @@ public final class PlannerModel {
 
     public void setWishes(Wishes wishes) {
         deciding.decide("model.did.wishes", state().setup().withWishes(wishes));
+    }
+
+    /** Which patterns the left hand plays where. */
+    public void setLeftHand(Accompaniment asked) {
+        Setup s = state().setup();
+        deciding.decide("model.did.leftHand", s.withWishes(s.wishes().withLeftHand(asked)));
     }
 
     /**

@@ -42,6 +42,7 @@ public final class SetupBar extends JPanel {
     private final SettingField plans;
     private final LoudnessField loudness;
     private final ChordsField chords;
+    private final LeftHandFields leftHand;
     private final JProgressBar progress = new JProgressBar();
     private final JLabel happening = new JLabel();
     private transient Optional<PlannerState> before = Optional.empty();
@@ -79,6 +80,7 @@ public final class SetupBar extends JPanel {
                 (wishes, count) -> wishes.withPlans(count.orElse(Wishes.USUAL_PLANS)));
         this.loudness = new LoudnessField(words, chosen -> wish(wishes -> wishes.withLoudness(chosen)));
         this.chords = new ChordsField(words, chosen -> wish(wishes -> wishes.withChords(chosen)));
+        this.leftHand = new LeftHandFields(model, words);
         add(settings());
         add(progress(actions), BorderLayout.PAGE_END);
         leftOut.addActionListener(event -> listLeftOut());
@@ -134,7 +136,7 @@ public final class SetupBar extends JPanel {
         who.add(air);
         who.add(player);
         JPanel how = new JPanel(new WrappingLayout(10, 4));
-        for (JPanel each : List.of(tempo, times, shift, loudness, chords)) how.add(each);
+        for (JPanel each : List.of(tempo, times, shift, loudness, chords, leftHand)) how.add(each);
         JPanel both = new JPanel(new BorderLayout());
         both.add(who, BorderLayout.PAGE_START);
         both.add(how);
@@ -189,6 +191,7 @@ public final class SetupBar extends JPanel {
         plans.show(new SetupModel.Setting(setup.plans(), true, ""), "", true);
         loudness.show(setup);
         chords.show(setup.chords());
+        leftHand.show(state);
         showProgress(PlanningProgress.of(state, words));
     }
 

@@ -21,6 +21,7 @@ import org.mantice.app.model.States;
 import org.mantice.app.words.Words;
 import org.mantice.instrument.Accordion;
 import org.mantice.instrument.AccordionPresets;
+import org.mantice.pattern.Accompaniment;
 import org.mantice.player.Player;
 import org.mantice.player.PlayerPresets;
 import org.mantice.player.Taste;
@@ -51,6 +52,41 @@ class SetupBarTest {
         assertThat(model.state().setup().wishes().beatsPerMinute()).hasValue(90);
         assertThat(tempo.otherwise().isSelected()).isFalse();
         assertThat(tempo.otherwise().getText()).isEqualTo("assumed: 112");
+    }
+
+    @Test
+    void aPatternIsChosenForTheTuneAndTakenBack() {
+        JComboBox<?> pattern = combo("Left-hand pattern");
+        assertThat(pattern.getSelectedItem()).hasToString("assumed: Four-beat, bass in turns");
+
+        select(pattern, "Walking bass");
+
+        assertThat(model.state().setup().wishes().leftHand().choices())
+                .containsExactly(Accompaniment.Choice.everywhere(Optional.of("walking-bass"), Optional.empty()));
+        model.undo();
+        assertThat(model.state().setup().wishes().leftHand()).isEqualTo(Accompaniment.NONE);
+        assertThat(pattern.getSelectedItem()).hasToString("assumed: Four-beat, bass in turns");
+        model.redo();
+        pattern.setSelectedIndex(0);
+        assertThat(model.state().setup().wishes().leftHand()).isEqualTo(Accompaniment.NONE);
+    }
+
+    @Test
+    void theHandMayPlayAPartOfThePattern() {
+        select(combo("Left hand plays"), "bass only");
+
+        assertThat(model.state().setup().wishes().leftHand().choices())
+                .extracting(Accompaniment.Choice::hand)
+                .containsExactly(Optional.of(Accompaniment.Hand.BASS_ONLY));
+    }
+
+    private JComboBox<?> combo(String name) {
+        return Planned.named(bar, JComboBox.class, name);
+    }
+
+    private static void select(JComboBox<?> combo, String item) {
+        for (int i = 0; i < combo.getItemCount(); i++)
+            if (combo.getItemAt(i).toString().equals(item)) combo.setSelectedIndex(i);
     }
 
     @Test
