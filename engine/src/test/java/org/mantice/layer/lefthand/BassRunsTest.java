@@ -173,8 +173,7 @@ class BassRunsTest {
     private static long step(LeftHandScore score, int stage, ButtonMoment from, ButtonMoment to, Taste taste) {
         long available = LeftHandScore.availableMillis(
                 score.stages.get(stage - 1).beat(), score.stages.get(stage).beat());
-        ButtonPair pair =
-                new ButtonPair(
+        ButtonPair pair = new ButtonPair(
                 from,
                 to,
                 score.moveTime.millis(to.handColumn() - from.handColumn()),

@@ -59,8 +59,7 @@ public record LeftHandModel(
         List<PatternOption> patterns = new ArrayList<>();
         patterns.add(new PatternOption(Optional.empty(), unchosen(tune.get(), words)));
         for (BassPattern pattern : asked.patterns())
-            if (tune.get().measures().stream()
-                    .anyMatch(measure -> pattern.fit().fits(measure.meter())))
+            if (tune.get().measures().stream().anyMatch(measure -> pattern.fit().fits(measure.meter())))
                 patterns.add(new PatternOption(Optional.of(pattern.id()), pattern.name(words.locale())));
         return new LeftHandModel(true, patterns, current(asked, patterns, words), hands, hand);
     }
@@ -77,7 +76,9 @@ public record LeftHandModel(
     }
 
     private static boolean isEverywhere(Choice choice) {
-        return choice.firstMeasure() == 0 && choice.lastMeasure() == Choice.TO_THE_END && choice.pass().isEmpty();
+        return choice.firstMeasure() == 0
+                && choice.lastMeasure() == Choice.TO_THE_END
+                && choice.pass().isEmpty();
     }
 
     /** What holds for the whole tune; where sections differ, what the last choice says. */
