@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.mantice.app.words.Words;
 import org.mantice.fault.ManticeException;
 import org.mantice.pattern.Accompaniment;
@@ -13,7 +14,6 @@ import org.mantice.pattern.BassPattern;
 import org.mantice.pattern.PatternChooser;
 import org.mantice.pattern.PatternUse;
 import org.mantice.performance.Settings;
-import org.mantice.performance.SettingsBuilder;
 import org.mantice.tune.Measure;
 import org.mantice.tune.Tune;
 
@@ -57,7 +57,7 @@ public record LeftHandModel(
             return new LeftHandModel(false, List.of(none), none, hands, hand);
         }
         List<PatternOption> patterns = new ArrayList<>();
-        patterns.add(new PatternOption(Optional.empty(), unchosen(tune.get(), words)));
+        patterns.add(new PatternOption(Optional.empty(), unchosen(tune.get(), state.setup().wishes(), words)));
         for (BassPattern pattern : asked.patterns())
             if (tune.get().measures().stream().anyMatch(measure -> pattern.fit().fits(measure.meter())))
                 patterns.add(new PatternOption(Optional.of(pattern.id()), pattern.name(words.locale())));
@@ -89,23 +89,23 @@ public record LeftHandModel(
     }
 
     /** What holds in the first full measure without a choice. */
-    private static String unchosen(Tune tune, Words words) {
+    private static String unchosen(Tune tune, Wishes wishes, Words words) {
         int first = 0;
         for (Measure measure : tune.measures()) {
             if (!measure.pickup()) break;
             if (first + 1 < tune.measures().size()) first++;
         }
-        PatternUse use = new PatternChooser(tune, settings(tune).tempo(), Accompaniment.NONE).at(first, 1);
+        PatternUse use = new PatternChooser(tune, settings(tune, wishes).tempo(), Accompaniment.NONE).at(first, 1);
         return use.why() == PatternUse.Why.WRITTEN
                 ? words.text("setup.pattern.written")
                 : words.text("setup.assumedValue", use.pattern().name(words.locale()));
     }
 
-    private static Settings settings(Tune tune) {
+    private static Settings settings(Tune tune, Wishes wishes) {
         try {
-            return SettingsBuilder.assumed(tune);
+            return wishes.settings(tune);
         } catch (ManticeException tooLong) {
-            return SettingsBuilder.of(tune).timesThrough(1).build();
+            return wishes.withTimes(OptionalInt.of(1)).settings(tune);
         }
     }
 
