@@ -83,8 +83,14 @@ class PlanFilesTest {
     @Test
     void planUnderWishesWeightsAndLocksThatCameLaterEqualsTheCommandLines() {
         Path file = tune("lanterns-at-the-weir");
-        Wishes wishes =
-                new Wishes(OptionalInt.of(132), OptionalInt.of(2), -2, Optional.of(Loudness.MF), ChordsPlayed.USUAL, 2, Accompaniment.NONE);
+        Wishes wishes = new Wishes(
+                OptionalInt.of(132),
+                OptionalInt.of(2),
+                -2,
+                Optional.of(Loudness.MF),
+                ChordsPlayed.USUAL,
+                2,
+                Accompaniment.NONE);
         Taste taste = Taste.PLAIN.with("variation.growing", 500).with("bellows.evenness", 2_000);
         List<Lock> locks = List.of(new Lock.Octave(OptionalInt.of(2), 0));
 

@@ -107,8 +107,14 @@ class ReopenedPlanTest {
         model.setPlayer(PlayerPresets.get("small-hand"));
         model.setTaste(model.state().setup().player().taste().with("bellows.turns", 2_500));
         model.planWithout("fingering.weak-finger");
-        model.setWishes(
-                new Wishes(OptionalInt.of(90), OptionalInt.of(2), -2, Optional.of(Loudness.P), ChordsPlayed.USUAL, 3, Accompaniment.NONE));
+        model.setWishes(new Wishes(
+                OptionalInt.of(90),
+                OptionalInt.of(2),
+                -2,
+                Optional.of(Loudness.P),
+                ChordsPlayed.USUAL,
+                3,
+                Accompaniment.NONE));
         model.lock(new Lock.Turn(OptionalInt.empty(), place(3), true));
 
         assertThat(file()).isEqualTo(Files.readAllBytes(first));

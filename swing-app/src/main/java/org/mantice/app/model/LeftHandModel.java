@@ -57,7 +57,8 @@ public record LeftHandModel(
             return new LeftHandModel(false, List.of(none), none, hands, hand);
         }
         List<PatternOption> patterns = new ArrayList<>();
-        patterns.add(new PatternOption(Optional.empty(), unchosen(tune.get(), state.setup().wishes(), words)));
+        patterns.add(new PatternOption(
+                Optional.empty(), unchosen(tune.get(), state.setup().wishes(), words)));
         for (BassPattern pattern : asked.patterns())
             if (tune.get().measures().stream().anyMatch(measure -> pattern.fit().fits(measure.meter())))
                 patterns.add(new PatternOption(Optional.of(pattern.id()), pattern.name(words.locale())));

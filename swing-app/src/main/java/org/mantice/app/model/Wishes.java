@@ -31,8 +31,14 @@ public record Wishes(
     /** How many plans are found when nobody says otherwise. */
     public static final int USUAL_PLANS = 4;
 
-    public static final Wishes NONE =
-            new Wishes(OptionalInt.empty(), OptionalInt.empty(), 0, Optional.empty(), ChordsPlayed.USUAL, USUAL_PLANS, Accompaniment.NONE);
+    public static final Wishes NONE = new Wishes(
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            0,
+            Optional.empty(),
+            ChordsPlayed.USUAL,
+            USUAL_PLANS,
+            Accompaniment.NONE);
 
     public Wishes {
         if (plans < 1 || plans > 12) throw new IllegalArgumentException("plans is " + plans + "; allowed: 1 to 12");

@@ -69,7 +69,7 @@ final class Works {
                         5,
                         Optional.of(Loudness.MP),
                         new ChordsPlayed(ChordsPlayed.Alternates.NEVER, false),
-                                                6,
+                        6,
                         Accompaniment.NONE.with(
                                 Accompaniment.Choice.everywhere(Optional.of("sustained"), Optional.empty()))),
                 LOCKS,
