@@ -33,7 +33,8 @@ class ShippedPatternsTest {
             two-beat 2/2: T 0, C 1/4, T 1/2, C 3/4
             march-in-four 4/4: T 0, C 1/4, T 1/2, C 3/4
             foxtrot 4/4: T 0, C 1/4, T 1/2, C 3/4
-            tango 4/4: H 0, H 1/4, H 1/2, H 3/4
+            tango 4/4: T 0, C 1/4, T 1/2, C 3/4
+            tango-marcato 4/4: H 0, H 1/4, H 1/2, H 3/4
             four-beat 4/4: T 0, C 1/4, T 1/2, C 3/4
             six-in-two 6/8: T 0, C 3/8
             six-rocking 6/8: T 0, C 1/4, T 3/8, C 5/8

@@ -179,7 +179,8 @@ class PatternBeatsTest {
     void chosenPatternIsPlayedInItsSectionOnly() {
         assertThat(asked(Meter.of(3, 4), "C|G|C", section(1, 1, "sustained")))
                 .isEqualTo("B C 0, C C 1/4, C C 1/2, H G 0, B C 0, C C 1/4, C C 1/2");
-        assertThat(asked(Meter.of(4, 4), "C G", section(0, 0, "tango"))).isEqualTo("H C 0, H C 1/4, H G 1/2, H G 3/4");
+        assertThat(asked(Meter.of(4, 4), "C G", section(0, 0, "tango-marcato")))
+                .isEqualTo("H C 0, H C 1/4, H G 1/2, H G 3/4");
     }
 
     @Test
