@@ -69,12 +69,17 @@ public final class KeptInWriting {
     }
 
     private static PlacedChord chord(PlacedChord placed) {
-        ChordSymbol chord = placed.symbol();
-        NoteName root = chord.kind() == ChordKind.NONE ? new NoteName(Step.C, 0) : chord.root();
         return new PlacedChord(
                 placed.offset(),
-                new ChordSymbol(root, chord.kind(), chord.degrees(), chord.bass(), text(chord.text())),
+                symbol(placed.symbol()),
+                placed.alternate().map(KeptInWriting::symbol),
+                placed.optional(),
                 placed.proposed());
+    }
+
+    private static ChordSymbol symbol(ChordSymbol chord) {
+        NoteName root = chord.kind() == ChordKind.NONE ? new NoteName(Step.C, 0) : chord.root();
+        return new ChordSymbol(root, chord.kind(), chord.degrees(), chord.bass(), text(chord.text()));
     }
 
     private static Optional<Mark> mark(Mark mark) {
