@@ -1,5 +1,6 @@
 package org.mantice.app;
 
+import java.io.File;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -31,10 +32,16 @@ public final class Main {
     public static int run(String[] args, PrintStream out, PrintStream err) {
         PrintWriter plain = new PrintWriter(out, true, StandardCharsets.UTF_8);
         PrintWriter errors = new PrintWriter(err, true, StandardCharsets.UTF_8);
-        int code = args.length == 0 ? withoutArguments(plain, errors) : commandLine(args, plain, errors);
+        int code = args.length == 0 ? withoutArguments(plain, errors) : commandLine(asVerbs(args), plain, errors);
         plain.flush();
         errors.flush();
         return code;
+    }
+
+    /** A file alone, as a desktop hands over what is opened with the program, opens the window on it. */
+    private static String[] asVerbs(String[] args) {
+        boolean fileAlone = args.length == 1 && !args[0].startsWith("-") && new File(args[0]).isFile();
+        return fileAlone ? new String[] {"window", args[0]} : args;
     }
 
     private static int commandLine(String[] args, PrintWriter out, PrintWriter err) {

@@ -34,6 +34,13 @@ class CommandLineTest {
     }
 
     @Test
+    void aFileAloneIsForTheWindow() {
+        Answer answer = call(tune("the-rusty-gate"));
+
+        assertThat(answer.err()).startsWith("There is no display to show a window on");
+    }
+
+    @Test
     void planComparesPlansAndNamesWhatIsAssumed() {
         Answer answer = call("plan", tune("the-rusty-gate"), "--alternatives", 4);
 

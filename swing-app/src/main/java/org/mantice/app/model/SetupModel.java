@@ -82,7 +82,7 @@ public record SetupModel(
             Settings settings = settings(wishes, tune);
             return new SetupModel(
                     true,
-                    tune.title().isBlank() ? words.text("setup.untitled") : tune.title(),
+                    state.tune().orElseThrow().name(),
                     MelodyModel.hasChoice(read.get())
                             ? words.text(
                                     "setup.melody", read.get().melody().part().label())

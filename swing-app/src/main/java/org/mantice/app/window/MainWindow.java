@@ -109,9 +109,7 @@ public final class MainWindow extends JFrame implements Talk {
         content().status().show(state);
         String key = papers.isUnsaved(state) ? "window.title.unsaved" : "window.title";
         setTitle(state.tune()
-                .map(OpenTune::read)
-                .map(read -> read.tune().title())
-                .map(title -> title.isBlank() ? words.text("setup.untitled") : title)
+                .map(OpenTune::name)
                 .map(title -> words.text(key, title))
                 .orElse(words.text("window.name")));
         getAccessibleContext().setAccessibleName(getTitle());
