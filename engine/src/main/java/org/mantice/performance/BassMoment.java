@@ -3,6 +3,7 @@ package org.mantice.performance;
 import java.util.List;
 import java.util.Optional;
 import org.mantice.tune.BassChordType;
+import org.mantice.tune.BassMarks;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Pitch;
 import org.mantice.tune.WrittenPlace;
@@ -17,7 +18,8 @@ public record BassMoment(
         long onsetMicros,
         long releaseMicros,
         List<Pitch> pitches,
-        Optional<BassChordType> chord) {
+        Optional<BassChordType> chord,
+        BassMarks marks) {
     public BassMoment {
         pitches = List.copyOf(pitches);
     }

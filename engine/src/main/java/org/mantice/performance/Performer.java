@@ -147,7 +147,8 @@ public final class Performer {
                 clock.micros(onset),
                 clock.micros(onset.plus(event.duration())),
                 event.pitches(),
-                event.chord());
+                event.chord(),
+                event.marks());
     }
 
     /** The index of the moment that the event is tied to, -1 if there is none. */
@@ -170,6 +171,7 @@ public final class Performer {
                 moment.onsetMicros(),
                 clock.micros(until),
                 moment.pitches(),
-                moment.chord());
+                moment.chord(),
+                moment.marks());
     }
 }

@@ -131,6 +131,7 @@ final class AbcItem {
                 List.copyOf(lyrics),
                 Optional.empty(),
                 List.of(),
+                false,
                 false);
     }
 }

@@ -9,13 +9,15 @@ import java.util.OptionalInt;
 import org.mantice.reading.VoicePicker.Voice;
 import org.mantice.tune.BassChordType;
 import org.mantice.tune.BassEvent;
+import org.mantice.tune.BassMarks;
+import org.mantice.tune.Lyric;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Pitch;
 
 /**
  * Reads the written bass staff: all voices of the first staff below the melody that begins with an F clef. A letter (M,
  * m, 7, d) in words or under a note names the chord at its place, and holds for the same written note until it gets
- * another (common practice, no source).
+ * another (common practice, no source). A single note with an underlined text that is no letter is a counterbass.
  */
 final class BassStaff {
     private final OptionalInt staff;
@@ -54,7 +56,7 @@ final class BassStaff {
             if (each.letter.isPresent()) letters.put(pitches, each.letter.get());
             Optional<BassChordType> type = each.letter.or(() -> held(pitches));
             boolean tiedBack = each.notes.stream().allMatch(ScoreNote::tieStop);
-            events.add(new BassEvent(each.onset, each.duration, pitches, type, tiedBack));
+            events.add(new BassEvent(each.onset, each.duration, pitches, type, tiedBack, each.marks()));
         }
         return events;
     }
@@ -73,6 +75,22 @@ final class BassStaff {
         private Struck(MusicalTime onset, MusicalTime duration) {
             this.onset = onset;
             this.duration = duration;
+        }
+
+        private BassMarks marks() {
+            OptionalInt finger = notes.stream()
+                    .flatMapToInt(note -> note.fingers().stream().mapToInt(Integer::intValue))
+                    .findFirst();
+            return new BassMarks(isCounterbass(), finger);
+        }
+
+        /** D under a note D is its name, under another the letter of a chord. */
+        private boolean isCounterbass() {
+            if (notes.size() != 1 || !notes.get(0).marks().underlined()) return false;
+            return notes.get(0).marks().lyrics().stream()
+                    .map(Lyric::text)
+                    .allMatch(text -> DirectionWords.letter(text).isEmpty()
+                            || pitches().stream().anyMatch(it -> it.name().toString().equals(text)));
         }
 
         private List<Pitch> pitches() {
@@ -105,7 +123,7 @@ final class BassStaff {
                 struck.add(next);
             }
         }
-        for (Struck each : struck) each.letter = letterUnder(each);
+        for (Struck each : struck) each.letter = each.isCounterbass() ? Optional.empty() : letterUnder(each);
         return struck;
     }
 

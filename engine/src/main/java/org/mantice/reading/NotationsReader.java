@@ -45,6 +45,7 @@ final class NotationsReader {
                 lyrics(note),
                 effect,
                 List.copyOf(dynamics),
+                isUnderlined(note),
                 sameEvent);
     }
 
@@ -115,6 +116,13 @@ final class NotationsReader {
             String what = node.name().startsWith("other-") && !said.isBlank() ? said.strip() : node.name();
             findings.add(Finding.of(SkippedWhat.NOTE_MARK, what));
         }
+    }
+
+    /** MusicXML 4.0, number-of-lines: 1 to 3 lines. */
+    private static boolean isUnderlined(XmlNode note) {
+        return note.children("lyric")
+                .flatMap(lyric -> lyric.children("text"))
+                .anyMatch(text -> text.attribute("underline").matches("[1-3]"));
     }
 
     private List<Lyric> lyrics(XmlNode note) {

@@ -14,6 +14,7 @@ import org.mantice.tune.Mark;
  * @param slurStarts numbers of the slurs that begin
  * @param slurStops numbers of the slurs that end
  * @param dynamics loudness marks at the note itself
+ * @param underlined a text under the note is underlined
  * @param sameEvent the note only lengthens the event before, in a file of our own
  */
 record NoteMarks(
@@ -25,7 +26,8 @@ record NoteMarks(
         List<Lyric> lyrics,
         Optional<BellowsEffect> effect,
         List<Mark> dynamics,
+        boolean underlined,
         boolean sameEvent) {
-    static final NoteMarks NONE =
-            new NoteMarks(List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of(), false);
+    static final NoteMarks NONE = new NoteMarks(
+            List.of(), List.of(), Set.of(), false, false, List.of(), Optional.empty(), List.of(), false, false);
 }

@@ -48,6 +48,11 @@ public record Measure(
         return new Measure(number, length, meter, key, pickup, melody, others, bass, marks, barlines);
     }
 
+    /** The same with another bass staff. */
+    public Measure withBass(List<BassEvent> others) {
+        return new Measure(number, length, meter, key, pickup, melody, chords, others, marks, barlines);
+    }
+
     /** The same with other marks. */
     public Measure withMarks(List<Mark> others) {
         return new Measure(number, length, meter, key, pickup, melody, chords, bass, others, barlines);

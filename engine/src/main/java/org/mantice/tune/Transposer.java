@@ -100,7 +100,7 @@ public final class Transposer {
     private BassEvent moved(BassEvent event, Key from, Key to) {
         List<Pitch> pitches =
                 event.pitches().stream().map(pitch -> moved(pitch, from, to)).toList();
-        return new BassEvent(event.offset(), event.duration(), pitches, event.chord(), event.tiedBack());
+        return new BassEvent(event.offset(), event.duration(), pitches, event.chord(), event.tiedBack(), event.marks());
     }
 
     private Pitch moved(Pitch pitch, Key from, Key to) {

@@ -1,9 +1,13 @@
 package org.mantice.writing;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.mantice.tune.BassEvent;
+import org.mantice.tune.BassLetters;
 import org.mantice.tune.Measure;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Pitch;
@@ -11,7 +15,9 @@ import org.mantice.tune.Tune;
 
 /**
  * Writes the bass on the second staff. What sounds together in different lengths goes into as many voices as it needs;
- * the letter of a chord button stands under its note.
+ * the letter of a chord button stands under its note, as a lyric, because a direction would belong to a place and not to
+ * one of two notes struck there; where it only repeats the letter before it is there without being printed. Under a
+ * counterbass stands the note's name underlined.
  */
 final class BassWriter {
     private static final int FIRST_VOICE = 5;
@@ -19,6 +25,8 @@ final class BassWriter {
 
     private final Tune tune;
     private final XmlOut out;
+    private final BassLetters letters = new BassLetters();
+    private final Set<BassEvent> unprinted = Collections.newSetFromMap(new IdentityHashMap<>());
 
     BassWriter(Tune tune, XmlOut out) {
         this.tune = tune;
@@ -27,6 +35,9 @@ final class BassWriter {
 
     /** @param next what follows in the next measure */
     void write(Measure measure, List<BassEvent> next, Divisions divisions) {
+        List<Boolean> printed = letters.next(measure.bass());
+        for (int i = 0; i < printed.size(); i++)
+            if (!printed.get(i)) unprinted.add(measure.bass().get(i));
         List<List<BassEvent>> voices = voices(measure.bass());
         MusicalTime position = measure.length();
         for (int i = 0; i < voices.size(); i++) {
@@ -95,11 +106,21 @@ final class BassWriter {
         if (index > 0) return element;
         if (piece.tupletStart()) element.notation(each -> each.empty("tuplet", "type", "start", "bracket", "yes"));
         if (piece.tupletStop()) element.notation(each -> each.empty("tuplet", "type", "stop"));
-        if (piece.first())
-            event.chord()
-                    .ifPresent(type -> element.lyric(each ->
-                            each.open("lyric").leaf("text", type.letter()).close()));
+        if (piece.first()) write(element, event);
         return element;
+    }
+
+    private void write(NoteElement element, BassEvent event) {
+        event.marks().finger().ifPresent(finger -> element.technical(each -> each.leaf("fingering", finger)));
+        String print = unprinted.contains(event) ? "no" : "";
+        event.chord()
+                .ifPresent(type -> element.lyric(each -> each.open("lyric", "print-object", print)
+                        .leaf("text", type.letter())
+                        .close()));
+        if (event.marks().counterbass())
+            element.lyric(each -> each.open("lyric")
+                    .leaf("text", event.pitches().get(0).name().toString(), "underline", "1")
+                    .close());
     }
 
     private static boolean isHeld(Measure measure, BassEvent event, Pitch pitch, List<BassEvent> next) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -12,6 +13,7 @@ import org.mantice.tune.Articulation;
 import org.mantice.tune.Barlines;
 import org.mantice.tune.BassChordType;
 import org.mantice.tune.BassEvent;
+import org.mantice.tune.BassMarks;
 import org.mantice.tune.BellowsEffect;
 import org.mantice.tune.ChordDegree;
 import org.mantice.tune.ChordKind;
@@ -184,9 +186,15 @@ final class RandomTunes {
             Optional<BassChordType> letter =
                     one(2) || pitches.isEmpty() ? Optional.empty() : Optional.of(any(BassChordType.values()));
             events.add(new BassEvent(
-                    at, length().min(length.minus(at)), List.copyOf(pitches), letter, !pitches.isEmpty() && one(4)));
+                    at, length().min(length.minus(at)), List.copyOf(pitches), letter, !pitches.isEmpty() && one(4), marks(pitches, letter)));
         }
         return events;
+    }
+
+    private BassMarks marks(Set<Pitch> pitches, Optional<BassChordType> letter) {
+        boolean single = pitches.size() == 1 && letter.isEmpty();
+        OptionalInt finger = pitches.isEmpty() || one(2) ? OptionalInt.empty() : OptionalInt.of(1 + random.nextInt(5));
+        return new BassMarks(single && one(3), finger);
     }
 
     private List<Mark> marks(MusicalTime length) {

@@ -206,11 +206,11 @@ final class Candidates {
 
     private List<Candidate> ofPart(Wanted.StaffPart part) {
         if (part.chord().isPresent()) return ofLetter(rootOf(part), part.chord().get());
-        if (part.notes().size() == 1) return ofBassNote(part.notes().get(0));
+        if (part.notes().size() == 1) return ofBassNote(part.notes().get(0), part.row());
         List<Candidate> whole = sounding(part.notes());
         if (!whole.isEmpty()) return whole;
         return ofStaff(new Wanted.OfStaff(part.notes().stream()
-                .map(note -> new Wanted.StaffPart(List.of(note), Optional.empty()))
+                .map(note -> new Wanted.StaffPart(List.of(note), Optional.empty(), part.row()))
                 .toList()));
     }
 
@@ -232,10 +232,17 @@ final class Candidates {
         return found;
     }
 
-    /** Empty where the instrument lacks the note: under an unknown harmony another would be a guess. */
-    private List<Candidate> ofBassNote(NoteName note) {
+    /**
+     * In the row that is written, in any where that one lacks the note. Empty where the instrument lacks it: under an
+     * unknown harmony another would be a guess.
+     */
+    private List<Candidate> ofBassNote(NoteName note, Optional<BassRow> row) {
+        List<BassButton> all = layout.bassButtons(note.pitchClass());
+        List<BassButton> asWritten = all.stream()
+                .filter(button -> row.filter(button.row()::equals).isPresent())
+                .toList();
         List<Candidate> found = new ArrayList<>();
-        for (BassButton button : layout.bassButtons(note.pitchClass())) found.add(plain(button, Bass.OTHER));
+        for (BassButton button : asWritten.isEmpty() ? all : asWritten) found.add(plain(button, Bass.OTHER));
         return found;
     }
 

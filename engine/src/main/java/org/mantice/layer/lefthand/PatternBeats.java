@@ -23,6 +23,9 @@ import org.mantice.tune.WrittenPlace;
  * the staff is played instead.
  */
 final class PatternBeats {
+    /** A stroke that sounds for less of its room, in per mille, is written as one beat; common practice, no source. */
+    private static final int SHORT = 333;
+
     private final Performance performance;
     private final PatternChooser patterns;
     private final IntPredicate hasBass;
@@ -177,6 +180,7 @@ final class PatternBeats {
     private void add(PlayedMeasure measure, Slot slot, MusicalTime end, Wanted wanted) {
         MusicalTime onset = measure.start().plus(slot.offset());
         MusicalTime until = measure.start().plus(end);
+        MusicalTime beat = written(measure).meter().beat();
         long from = time.micros(onset);
         beats.add(new Beat(
                 measure.pass(),
@@ -185,6 +189,7 @@ final class PatternBeats {
                 onset,
                 from,
                 from + (time.micros(until) - from) * slot.sounds() / 1_000,
+                slot.sounds() < SHORT ? beat.min(until.minus(onset)) : until.minus(onset),
                 wanted instanceof Wanted.OfChord chord
                         ? new Wanted.OfChord(chord.chord(), slot.part(), chord.bass())
                         : wanted,

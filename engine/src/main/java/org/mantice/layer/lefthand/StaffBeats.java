@@ -2,6 +2,8 @@ package org.mantice.layer.lefthand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.mantice.instrument.BassRow;
 import org.mantice.pattern.PatternChooser;
 import org.mantice.pattern.PatternUse;
 import org.mantice.performance.BassMoment;
@@ -29,11 +31,14 @@ final class StaffBeats {
         List<BassMoment> moments = performance.bass().stream()
                 .filter(moment -> isPlayed(performance, moment, patterns))
                 .toList();
+        boolean underlines =
+                performance.bass().stream().anyMatch(moment -> moment.marks().counterbass());
         List<Beat> beats = new ArrayList<>();
         for (int i = 0; i < moments.size(); ) {
             int end = i;
             List<Wanted.StaffPart> parts = new ArrayList<>();
             long release = moments.get(i).onsetMicros();
+            MusicalTime written = MusicalTime.ZERO;
             for (;
                     end < moments.size()
                             && moments.get(end).onset().equals(moments.get(i).onset());
@@ -41,8 +46,9 @@ final class StaffBeats {
                 BassMoment moment = moments.get(end);
                 List<NoteName> notes =
                         moment.pitches().stream().sorted().map(Pitch::name).toList();
-                parts.add(new Wanted.StaffPart(notes, moment.chord()));
+                parts.add(new Wanted.StaffPart(notes, moment.chord(), row(moment, underlines)));
                 release = Math.max(release, releaseOf(moment));
+                written = written.max(moment.duration());
             }
             if (end < moments.size())
                 release = Math.min(release, moments.get(end).onsetMicros());
@@ -54,11 +60,18 @@ final class StaffBeats {
                     first.onset(),
                     first.onsetMicros(),
                     release,
+                    written,
                     new Wanted.OfStaff(parts),
                     beats.size()));
             i = end;
         }
         return List.copyOf(beats);
+    }
+
+    /** Where the staff underlines counterbasses, a plain note is meant on the row of basses. */
+    private static Optional<BassRow> row(BassMoment moment, boolean underlines) {
+        if (!underlines || isChord(moment)) return Optional.empty();
+        return Optional.of(moment.marks().counterbass() ? BassRow.COUNTERBASS : BassRow.BASS);
     }
 
     /** Where the player chose a pattern the staff gives way to it. */

@@ -2,6 +2,7 @@ package org.mantice.layer.lefthand;
 
 import java.util.List;
 import java.util.Optional;
+import org.mantice.instrument.BassRow;
 import org.mantice.tune.BassChordType;
 import org.mantice.tune.ChordSymbol;
 import org.mantice.tune.NoteName;
@@ -61,8 +62,9 @@ sealed interface Wanted {
      *
      * @param notes from the lowest, one or more
      * @param chord the letter; empty for bass notes
+     * @param row of bass notes; empty where the staff does not tell
      */
-    record StaffPart(List<NoteName> notes, Optional<BassChordType> chord) {
+    record StaffPart(List<NoteName> notes, Optional<BassChordType> chord, Optional<BassRow> row) {
         public StaffPart {
             notes = List.copyOf(notes);
         }

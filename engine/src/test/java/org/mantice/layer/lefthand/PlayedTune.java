@@ -228,7 +228,8 @@ final class PlayedTune {
                 micros(onset),
                 micros(onset.plus(event.duration())),
                 event.pitches(),
-                event.chord());
+                event.chord(),
+                event.marks());
     }
 
     private long micros(MusicalTime time) {
