@@ -90,7 +90,8 @@ final class BassStaff {
             return notes.get(0).marks().lyrics().stream()
                     .map(Lyric::text)
                     .allMatch(text -> DirectionWords.letter(text).isEmpty()
-                            || pitches().stream().anyMatch(it -> it.name().toString().equals(text)));
+                            || pitches().stream()
+                                    .anyMatch(it -> it.name().toString().equals(text)));
         }
 
         private List<Pitch> pitches() {

@@ -24,10 +24,13 @@ public final class BassLetters {
         for (int start = 0; start < events.size(); ) {
             int end = start;
             List<Sign> signs = new ArrayList<>();
-            for (; end < events.size() && events.get(end).offset().equals(events.get(start).offset()); end++)
-                sign(events.get(end)).ifPresent(signs::add);
+            for (;
+                    end < events.size()
+                            && events.get(end).offset().equals(events.get(start).offset());
+                    end++) sign(events.get(end)).ifPresent(signs::add);
             boolean changed = !signs.equals(before);
-            for (BassEvent event : events.subList(start, end)) printed.add(changed && sign(event).isPresent());
+            for (BassEvent event : events.subList(start, end))
+                printed.add(changed && sign(event).isPresent());
             if (!signs.isEmpty()) before = signs;
             start = end;
         }

@@ -3,9 +3,11 @@ package org.mantice.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.mantice.tune.BassChordType;
 import org.mantice.tune.BassEvent;
+import org.mantice.tune.BassMarks;
 
 /** Invented snippets of two-staff music. */
 class BassStaffReadingTest {
@@ -67,6 +69,24 @@ class BassStaffReadingTest {
                 + Xml.chordNote("F3", 8, "<voice>5</voice><staff>2</staff>"));
 
         assertThat(shown(read, 0)).containsExactly("0 [D2]", "1/2 [D3, F3]d");
+    }
+
+    @Test
+    void aNoteWithAnUnderlinedTextIsACounterbassUnlessTheTextIsALetter() {
+        ReadTune read = read(UPPER
+                + bass("D2", 4, "<lyric><text underline=\"1\">D</text></lyric>")
+                + bass("C4", 4, "<lyric><text underline=\"1\">M</text></lyric>")
+                + bass("E2", 4, "<notations><technical><fingering>3</fingering></technical></notations>")
+                + bass("E2", 4, "<lyric><text>E</text></lyric>"));
+
+        assertThat(shown(read, 0)).containsExactly("0 [D2]", "1/4 [C4]M", "1/2 [E2]", "3/4 [E2]");
+        assertThat(read.tune().measure(0).bass())
+                .extracting(BassEvent::marks)
+                .containsExactly(
+                        new BassMarks(true, OptionalInt.empty()),
+                        BassMarks.NONE,
+                        new BassMarks(false, OptionalInt.of(3)),
+                        BassMarks.NONE);
     }
 
     @Test

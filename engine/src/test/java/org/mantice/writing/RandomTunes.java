@@ -186,7 +186,12 @@ final class RandomTunes {
             Optional<BassChordType> letter =
                     one(2) || pitches.isEmpty() ? Optional.empty() : Optional.of(any(BassChordType.values()));
             events.add(new BassEvent(
-                    at, length().min(length.minus(at)), List.copyOf(pitches), letter, !pitches.isEmpty() && one(4), marks(pitches, letter)));
+                    at,
+                    length().min(length.minus(at)),
+                    List.copyOf(pitches),
+                    letter,
+                    !pitches.isEmpty() && one(4),
+                    marks(pitches, letter)));
         }
         return events;
     }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.mantice.app.Calls.Answer;
+import org.mantice.file.PlanFile;
 import org.mantice.reading.TuneReader;
 import org.mantice.tune.Mark;
 import org.mantice.tune.Tune;
@@ -58,6 +59,32 @@ class WriteCommandTest {
         Tune written = read(folder.resolve("lanterns-at-the-weir.musicxml"));
         assertThat(written.measures())
                 .anyMatch(measure -> measure.marks().stream().anyMatch(Mark.Registration.class::isInstance));
+    }
+
+    @Test
+    void aPlansLeftHandIsWrittenAsABassStaffOnRequest() {
+        Path plan = examples().resolve("plans/lanterns-at-the-weir.plan.json");
+
+        Answer answer = call("write", plan, "--out", folder, "--bass-staff");
+
+        assertThat(answer.code()).as(answer.err()).isZero();
+        Tune written = read(folder.resolve("lanterns-at-the-weir.musicxml"));
+        long pressed = PlanFile.read(plan).document().plan().leftHand().events().stream()
+                .mapToLong(event -> event.buttons().size())
+                .sum();
+        assertThat(written.measures().stream()
+                        .flatMap(measure -> measure.bass().stream())
+                        .filter(event -> !event.isRest()))
+                .hasSize((int) pressed);
+    }
+
+    @Test
+    void aBassStaffIsWrittenOfPlansAlone() {
+        Answer answer = call("write", tune("the-rusty-gate"), "--out", folder, "--bass-staff");
+
+        assertThat(answer.code()).isEqualTo(1);
+        assertThat(answer.err()).contains("--bass-staff", "allowed: for plans");
+        assertThat(folder.resolve("the-rusty-gate.musicxml")).doesNotExist();
     }
 
     @Test

@@ -71,16 +71,11 @@ public final class AccordionBassStaff {
         for (int i = 0; i < here.size(); i++) {
             LeftHandPlan.Event press = here.get(i);
             MusicalTime offset = press.place().offset();
-            MusicalTime next =
-                    i + 1 < here.size() ? here.get(i + 1).place().offset() : measure.length();
+            MusicalTime next = i + 1 < here.size() ? here.get(i + 1).place().offset() : measure.length();
             MusicalTime length = lengthAt(press).min(next.minus(offset));
             for (int button = 0; button < press.buttons().size(); button++)
-                notes.add(note(
-                        press,
-                        press.buttons().get(button),
-                        press.fingers().get(button),
-                        offset,
-                        length));
+                notes.add(
+                        note(press, press.buttons().get(button), press.fingers().get(button), offset, length));
         }
         return notes;
     }

@@ -37,8 +37,7 @@ final class BassSigns {
     BassSigns(Performance performance, BassSound sound) {
         this.performance = performance;
         this.sound = sound;
-        for (HarmonySpan span : performance.harmony())
-            harmony.merge(span.measure(), List.of(span), BassSigns::joined);
+        for (HarmonySpan span : performance.harmony()) harmony.merge(span.measure(), List.of(span), BassSigns::joined);
     }
 
     private static List<HarmonySpan> joined(List<HarmonySpan> before, List<HarmonySpan> more) {

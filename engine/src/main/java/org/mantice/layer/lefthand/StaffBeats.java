@@ -9,6 +9,7 @@ import org.mantice.pattern.PatternUse;
 import org.mantice.performance.BassMoment;
 import org.mantice.performance.Performance;
 import org.mantice.performance.PlayedMeasure;
+import org.mantice.tune.BassMarks;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.NoteName;
 import org.mantice.tune.Pitch;
@@ -31,8 +32,8 @@ final class StaffBeats {
         List<BassMoment> moments = performance.bass().stream()
                 .filter(moment -> isPlayed(performance, moment, patterns))
                 .toList();
-        boolean underlines =
-                performance.bass().stream().anyMatch(moment -> moment.marks().counterbass());
+        boolean marked =
+                performance.bass().stream().anyMatch(moment -> !moment.marks().equals(BassMarks.NONE));
         List<Beat> beats = new ArrayList<>();
         for (int i = 0; i < moments.size(); ) {
             int end = i;
@@ -46,7 +47,7 @@ final class StaffBeats {
                 BassMoment moment = moments.get(end);
                 List<NoteName> notes =
                         moment.pitches().stream().sorted().map(Pitch::name).toList();
-                parts.add(new Wanted.StaffPart(notes, moment.chord(), row(moment, underlines)));
+                parts.add(new Wanted.StaffPart(notes, moment.chord(), row(moment, marked)));
                 release = Math.max(release, releaseOf(moment));
                 written = written.max(moment.duration());
             }
@@ -68,9 +69,9 @@ final class StaffBeats {
         return List.copyOf(beats);
     }
 
-    /** Where the staff underlines counterbasses, a plain note is meant on the row of basses. */
-    private static Optional<BassRow> row(BassMoment moment, boolean underlines) {
-        if (!underlines || isChord(moment)) return Optional.empty();
+    /** Where the staff is marked for the hand, a note that is not underlined is meant on the row of basses. */
+    private static Optional<BassRow> row(BassMoment moment, boolean marked) {
+        if (!marked || isChord(moment)) return Optional.empty();
         return Optional.of(moment.marks().counterbass() ? BassRow.COUNTERBASS : BassRow.BASS);
     }
 

@@ -6,11 +6,14 @@ import static org.mantice.layer.lefthand.LeftHands.layer;
 import static org.mantice.layer.lefthand.LeftHands.words;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.mantice.performance.BassMoment;
 import org.mantice.performance.Performance;
 import org.mantice.plan.LeftHandPlan;
 import org.mantice.plan.Sentence;
+import org.mantice.tune.BassMarks;
 import org.mantice.tune.Meter;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.Tempo;
@@ -35,6 +38,35 @@ class WrittenBassTest {
         LeftHandPlan plan = best(layer(staff("C CM E CM|C CM E CM"), 120));
 
         assertThat(words(plan)).contains("E counterbass");
+    }
+
+    @Test
+    void whereTheStaffIsMarkedPlainNotesAreMeantOnTheRowOfBasses() {
+        Performance plain = staff("C CM E CM|C CM E CM");
+        List<BassMoment> fingered = plain.bass().stream()
+                .map(moment -> new BassMoment(
+                        moment.index(),
+                        moment.measure(),
+                        moment.place(),
+                        moment.onset(),
+                        moment.duration(),
+                        moment.onsetMicros(),
+                        moment.releaseMicros(),
+                        moment.pitches(),
+                        moment.chord(),
+                        new BassMarks(false, OptionalInt.of(4))))
+                .toList();
+        Performance marked = new Performance(
+                plain.tune(),
+                plain.settings(),
+                plain.passes(),
+                plain.measures(),
+                plain.treble(),
+                plain.harmony(),
+                fingered,
+                plain.endMicros());
+
+        assertThat(words(best(layer(marked, 120)))).contains("E bass").doesNotContain("E counterbass");
     }
 
     @Test

@@ -35,7 +35,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Writes tunes as MusicXML 4.0, each whole or not at all. Of a plan, its tune is written with every "
-                        + "pass written out in the plan's register and octave.")
+                        + "pass written out in the plan's register and octave; with --bass-staff also what its left "
+                        + "hand plays.")
 final class WriteCommand implements Callable<Integer> {
     @Parameters(paramLabel = "TUNE|PLAN|FOLDER", arity = "1..*", description = "tunes, plans, or folders of tunes")
     private List<Path> given = new ArrayList<>();
@@ -59,6 +60,12 @@ final class WriteCommand implements Callable<Integer> {
             defaultValue = "1",
             description = "with --unrolled: times through the whole tune, 1 to 20 (${DEFAULT-VALUE})")
     private int times;
+
+    @Option(
+            names = "--bass-staff",
+            description = "of a plan: writes its left hand as a bass staff, bass notes and chord letters M, m, 7, d, "
+                    + "a counterbass underlined, with fingers")
+    private boolean bassStaff;
 
     @Option(names = "--tune", paramLabel = "N|TITLE|all", defaultValue = TuneJob.ALL, description = TuneJob.HELP)
     private String tune;
@@ -114,15 +121,16 @@ final class WriteCommand implements Callable<Integer> {
 
     private Tune tune(TuneJob job) {
         if (FileKind.of(job.file()) == FileKind.PLAN) return planned(job.file());
+        if (bassStaff) throw new IllegalArgumentException("--bass-staff is given for a tune; allowed: for plans");
         ReadOptions options = part == null ? ReadOptions.DEFAULT : ReadOptions.ofPart(part);
         Tune read = proposing.of(job.read(options).tune()).tune();
         if (!unrolled) return read;
         Performance performance = Performer.perform(
                 read, SettingsBuilder.of(read).timesThrough(times).build());
-        return new PlayedScore(performance, Optional.empty()).tune();
+        return PlayedScore.of(performance).tune();
     }
 
-    private static Tune planned(Path file) {
+    private Tune planned(Path file) {
         PlanDocument document = PlanFile.read(file).document();
         Optional<Path> found = PlannedTune.find(file, document);
         if (found.isEmpty())
@@ -130,9 +138,7 @@ final class WriteCommand implements Callable<Integer> {
                     "its tune " + document.tune().file() + " is not there; allowed: at its place or beside the plan");
         Tune tune = PlannedTune.tune(found.get(), document);
         Performance performance = Performer.perform(tune, document.settings());
-        return new PlayedScore(
-                        performance,
-                        Optional.of(new PlayedScore.Registers(document.plan().variation(), document.accordion())))
+        return PlayedScore.of(performance, document.plan(), document.accordion(), bassStaff)
                 .tune();
     }
 }

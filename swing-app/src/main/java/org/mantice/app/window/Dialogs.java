@@ -37,14 +37,25 @@ interface Dialogs {
     /** An answer about one of the copies. */
     record RecoveryAnswer(Recovery what, int copy) {}
 
-    /** Where and how a tune is to be written: with repeats as written, or with every time through written out. */
-    record Score(Path file, boolean writtenOut) {}
+    /**
+     * Where and how a tune is to be written.
+     *
+     * @param writtenOut with every time through written out, else with repeats as written
+     * @param bassStaff with the plan's left hand as bass staff; only where it is written out
+     */
+    record Score(Path file, boolean writtenOut, boolean bassStaff) {
+        /** The same in another place. */
+        Score at(Path other) {
+            return new Score(other, writtenOut, bassStaff);
+        }
+    }
 
     Optional<Path> open(Kind kind, Optional<Path> folder);
 
     Optional<Path> save(Path suggested);
 
-    Optional<Score> saveScore(Path suggested);
+    /** @param planned whether there is a plan whose left hand can be written */
+    Optional<Score> saveScore(Path suggested, boolean planned);
 
     /**
      * Which tune of a book.

@@ -102,14 +102,14 @@ final class SwingDialogs implements Dialogs {
     }
 
     @Override
-    public Optional<Score> saveScore(Path suggested) {
+    public Optional<Score> saveScore(Path suggested, boolean planned) {
         JFileChooser chooser = chooser(Optional.ofNullable(suggested.getParent()), "window.score");
         chooser.setFileFilter(new FileNameExtensionFilter(text("window.filter.scores"), "musicxml", "mxl", "xml"));
         chooser.setSelectedFile(new File(suggested.toString()));
-        PassesChoice passes = new PassesChoice(words.get());
+        PassesChoice passes = new PassesChoice(words.get(), planned);
         chooser.setAccessory(passes);
         if (chooser.showSaveDialog(window.get()) != JFileChooser.APPROVE_OPTION) return Optional.empty();
-        return Optional.of(new Score(chooser.getSelectedFile().toPath(), passes.writtenOut()));
+        return Optional.of(new Score(chooser.getSelectedFile().toPath(), passes.writtenOut(), passes.bassStaff()));
     }
 
     @Override

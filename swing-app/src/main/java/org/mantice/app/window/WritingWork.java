@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.mantice.app.files.PlayedScore;
 import org.mantice.app.files.ScoreFormat;
+import org.mantice.app.model.Offer;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
 import org.mantice.file.AtomicFile;
@@ -38,10 +39,12 @@ final class WritingWork {
         if (tune.isEmpty()) return;
         Path folder = keeping.remembered().folder().orElse(Path.of(System.getProperty("user.home", "")));
         talk.ask()
-                .saveScore(folder.resolve(papers.baseName() + "." + ScoreFormat.musicxml))
-                .map(score -> new Dialogs.Score(ScoreFormat.named(score.file()), score.writtenOut()))
+                .saveScore(
+                        folder.resolve(papers.baseName() + "." + ScoreFormat.musicxml),
+                        planned(model.state()).isPresent())
+                .map(score -> score.at(ScoreFormat.named(score.file())))
                 .filter(score -> mayReplace(score.file()))
-                .ifPresent(score -> write(score.file(), content(score.writtenOut(), tune.get())));
+                .ifPresent(score -> write(score.file(), content(score, tune.get())));
     }
 
     /** A tune that is read from a file is never written over itself; any other file only after asking. */
@@ -57,19 +60,20 @@ final class WritingWork {
     }
 
     /** The chosen plan's registers go with the passes; without a plan the tune is performed here. */
-    private Supplier<Tune> content(boolean writtenOut, Tune tune) {
-        if (!writtenOut) return () -> tune;
+    private Supplier<Tune> content(Dialogs.Score score, Tune tune) {
+        if (!score.writtenOut()) return () -> tune;
         PlannerState state = model.state();
-        Optional<PlayedScore> planned = state.chosenOffer()
-                .filter(offer -> SavingWork.possible(state))
-                .flatMap(offer -> state.performance()
-                        .map(performance -> new PlayedScore(
-                                performance,
-                                Optional.of(new PlayedScore.Registers(
-                                        offer.plan().variation(), state.setup().accordion())))));
-        return () -> planned.orElseGet(() -> new PlayedScore(
-                        Performer.perform(tune, state.setup().wishes().settings(tune)), Optional.empty()))
+        Optional<Offer> chosen = planned(state);
+        return () -> chosen.flatMap(offer -> state.performance()
+                        .map(performance -> PlayedScore.of(
+                                performance, offer.plan(), state.setup().accordion(), score.bassStaff())))
+                .orElseGet(() -> PlayedScore.of(
+                        Performer.perform(tune, state.setup().wishes().settings(tune))))
                 .tune();
+    }
+
+    private static Optional<Offer> planned(PlannerState state) {
+        return state.chosenOffer().filter(offer -> SavingWork.possible(state));
     }
 
     private void write(Path file, Supplier<Tune> tune) {

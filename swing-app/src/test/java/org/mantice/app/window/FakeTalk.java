@@ -26,6 +26,7 @@ final class FakeTalk implements Talk, Dialogs {
     Unsaved unsaved = Unsaved.CANCEL;
     boolean agrees = true;
     boolean writtenOut;
+    boolean bassStaff;
     RecoveryAnswer recovery = new RecoveryAnswer(Recovery.LATER, 0);
 
     @Override
@@ -56,9 +57,9 @@ final class FakeTalk implements Talk, Dialogs {
     }
 
     @Override
-    public Optional<Score> saveScore(Path suggested) {
+    public Optional<Score> saveScore(Path suggested, boolean planned) {
         asked.add("score " + suggested.getFileName());
-        return file.map(there -> new Score(there, writtenOut));
+        return file.map(there -> new Score(there, writtenOut, bassStaff && planned));
     }
 
     @Override

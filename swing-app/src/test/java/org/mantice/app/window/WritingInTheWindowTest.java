@@ -101,6 +101,22 @@ class WritingInTheWindowTest {
     }
 
     @Test
+    void theBassStaffOfThePlanIsWrittenAsTheCommandLineDoes() throws IOException {
+        talk.file = Optional.of(folder.resolve("chosen.plan.json"));
+        saving.export();
+        talk.file = Optional.of(folder.resolve("out.musicxml"));
+        talk.writtenOut = true;
+        talk.bassStaff = true;
+
+        writing.write();
+
+        Path fromCall = folder.resolve("from the command line");
+        Calls.call("write", folder.resolve("chosen.plan.json"), "--bass-staff", "--out", fromCall);
+        assertThat(folder.resolve("out.musicxml")).hasSameBinaryContentAs(fromCall.resolve("chosen.musicxml"));
+        assertThat(read(folder.resolve("out.musicxml")).hasBassStaff()).isTrue();
+    }
+
+    @Test
     void theTunesOwnFileIsNeverWrittenOver() throws IOException {
         byte[] before = Files.readAllBytes(source);
         talk.file = Optional.of(source);
