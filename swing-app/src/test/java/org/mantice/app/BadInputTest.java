@@ -6,6 +6,7 @@ import static org.mantice.app.Calls.tune;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -149,9 +150,14 @@ class BadInputTest {
     @Test
     void accordionWithoutBassIsPlannedForTheRightHandAndTheSilentLeftHandIsSaid() throws IOException {
         Path accordion = folder.resolve("treble-only.accordion.json");
-        String profile =
-                Files.readString(Calls.examples().resolve("accordions").resolve("runas-34-key-72-bass.accordion.json"));
-        Files.writeString(accordion, profile.replaceFirst("\"columns\" : \\d+", "\"columns\" : 0"));
+        JsonNode profile = new ObjectMapper()
+                .readTree(Calls.examples()
+                        .resolve("accordions")
+                        .resolve("runas-34-key-72-bass.accordion.json")
+                        .toFile());
+        ((ObjectNode) profile.path("bass")).putArray("rows");
+        ((ObjectNode) profile.path("bass")).putArray("marked");
+        Files.writeString(accordion, profile.toPrettyString());
 
         Answer answer = call("plan", tune("the-rusty-gate"), "--accordion", accordion, "--json");
         JsonNode plan = new ObjectMapper().readTree(answer.out()).path("plan");
