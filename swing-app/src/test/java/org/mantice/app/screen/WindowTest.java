@@ -2,9 +2,13 @@ package org.mantice.app.screen;
 
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
@@ -43,6 +47,21 @@ public abstract class WindowTest {
     @AfterEach
     void giveScreenBack() {
         if (robot != null) robot.cleanUp();
+    }
+
+    /** A key with Alt held. The screen in memory loses Alt on the way, so there the key is handed to who has the focus. */
+    protected final void pressWithAlt(int key) {
+        if (!VirtualScreen.isInMemory()) {
+            robot.pressAndReleaseKey(key, InputEvent.ALT_MASK);
+            return;
+        }
+        GuiActionRunner.execute(() -> {
+            Component focus =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            for (int id : new int[] {KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED})
+                focus.dispatchEvent(new KeyEvent(
+                        focus, id, System.currentTimeMillis(), InputEvent.ALT_DOWN_MASK, key, KeyEvent.CHAR_UNDEFINED));
+        });
     }
 
     /** Waits until something is so, as seen by the event thread; events of the in-memory screen take their time. */

@@ -1,6 +1,5 @@
 package org.mantice.app.window;
 
-import static java.awt.event.InputEvent.ALT_MASK;
 import static java.awt.event.InputEvent.CTRL_MASK;
 import static java.awt.event.InputEvent.SHIFT_MASK;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -56,7 +55,7 @@ class EditingByKeyboardIT extends EditingJob {
         assertThat(chordAt(2)).isEmpty();
 
         press(KeyEvent.VK_LEFT);
-        press(KeyEvent.VK_RIGHT, ALT_MASK);
+        pressWithAlt(KeyEvent.VK_RIGHT);
         until("the chord is moved", () -> chordAt(2).equals("Bm") && chordAt(1).isEmpty());
         assertThat(selected()).isEqualTo(2);
         press(KeyEvent.VK_DELETE);
