@@ -43,6 +43,11 @@ public record Measure(
                     "measure " + number + ": length is " + length + ", but the melody ends at " + end);
     }
 
+    /** The same with other notes. */
+    public Measure withMelody(List<MelodyEvent> others) {
+        return new Measure(number, length, meter, key, pickup, others, chords, bass, marks, barlines);
+    }
+
     /** The same with other chord symbols. */
     public Measure withChords(List<PlacedChord> others) {
         return new Measure(number, length, meter, key, pickup, melody, others, bass, marks, barlines);

@@ -29,17 +29,7 @@ final class MetTies {
         for (Measure measure : measures) {
             List<MelodyEvent> melody = new ArrayList<>();
             for (int i = 0; i < measure.melody().size(); i++, next++) melody.add(only(events, next));
-            kept.add(new Measure(
-                    measure.number(),
-                    measure.length(),
-                    measure.meter(),
-                    measure.key(),
-                    measure.pickup(),
-                    melody,
-                    measure.chords(),
-                    measure.bass(),
-                    measure.marks(),
-                    measure.barlines()));
+            kept.add(measure.withMelody(melody));
         }
         return kept;
     }

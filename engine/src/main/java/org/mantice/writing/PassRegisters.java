@@ -46,19 +46,10 @@ public final class PassRegisters implements Marking {
                 played.pass() == 1 || !plan.pass(played.pass() - 1).switchId().equals(decision.switchId());
         if (begins && changes) marks.add(sign(decision.switchId()));
         for (Mark mark : measure.marks()) if (!(mark instanceof Mark.Registration)) marks.add(mark);
-        return new Measure(
-                measure.number(),
-                measure.length(),
-                measure.meter(),
-                measure.key(),
-                measure.pickup(),
-                measure.melody().stream()
+        return measure.withMarks(marks)
+                .withMelody(measure.melody().stream()
                         .map(event -> moved(event, decision.octave()))
-                        .toList(),
-                measure.chords(),
-                measure.bass(),
-                marks,
-                measure.barlines());
+                        .toList());
     }
 
     private Mark sign(String switchId) {

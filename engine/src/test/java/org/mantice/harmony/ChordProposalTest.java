@@ -250,19 +250,9 @@ class ChordProposalTest {
     }
 
     private static Tune in(Key key, Tune tune) {
-        List<Measure> measures = tune.measures().stream()
-                .map(measure -> new Measure(
-                        measure.number(),
-                        measure.length(),
-                        measure.meter(),
-                        key,
-                        measure.pickup(),
-                        measure.melody(),
-                        measure.chords(),
-                        measure.bass(),
-                        measure.marks(),
-                        measure.barlines()))
-                .toList();
-        return new Tune(tune.title(), tune.dance(), measures);
+        return new Tune(
+                tune.title(),
+                tune.dance(),
+                tune.measures().stream().map(measure -> measure.withKey(key)).toList());
     }
 }

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.mantice.tune.Key;
-import org.mantice.tune.Measure;
 import org.mantice.tune.Mode;
 import org.mantice.tune.Tune;
 import org.mantice.tune.Tunes;
@@ -94,19 +93,11 @@ class HarmonySearchTest {
     }
 
     private static Tune in(Mode mode, Tune tune) {
-        List<Measure> measures = tune.measures().stream()
-                .map(measure -> new Measure(
-                        measure.number(),
-                        measure.length(),
-                        measure.meter(),
-                        new Key(0, mode),
-                        measure.pickup(),
-                        measure.melody(),
-                        measure.chords(),
-                        measure.bass(),
-                        measure.marks(),
-                        measure.barlines()))
-                .toList();
-        return new Tune(tune.title(), tune.dance(), measures);
+        return new Tune(
+                tune.title(),
+                tune.dance(),
+                tune.measures().stream()
+                        .map(measure -> measure.withKey(new Key(0, mode)))
+                        .toList());
     }
 }

@@ -221,27 +221,15 @@ class PatternBeatsTest {
     void patternThatIsChosenTakesThePlaceOfTheWrittenStaff() {
         Performance staff =
                 PlayedTune.bass(Meter.of(3, 4), Tempo.quarters(100), 1, MusicalTime.QUARTER, "C2 CM CM|G2 GM GM");
-        Performance muted = staffWith(staff, hand(Hand.BASS_ONLY));
+        Performance muted = PlayedTune.asking(staff, Accompaniment.NONE.with(hand(Hand.BASS_ONLY)));
 
         assertThat(beatsOf(staff)).hasSize(6);
         assertThat(beatsOf(muted))
                 .extracting(Beat::place)
                 .extracting(WrittenPlace::offset)
                 .containsOnly(MusicalTime.ZERO);
-        assertThat(beatsOf(staffWith(staff, section(1, 1, "waltz"))))
+        assertThat(beatsOf(PlayedTune.asking(staff, Accompaniment.NONE.with(section(1, 1, "waltz")))))
                 .extracting(Beat::measure)
                 .containsExactly(0, 0, 0);
-    }
-
-    private static Performance staffWith(Performance plain, Choice choice) {
-        return new Performance(
-                plain.tune(),
-                plain.settings().withLeftHand(Accompaniment.NONE.with(choice)),
-                plain.passes(),
-                plain.measures(),
-                plain.treble(),
-                plain.harmony(),
-                plain.bass(),
-                plain.endMicros());
     }
 }

@@ -60,7 +60,11 @@ final class PlayedTune {
 
     /** With patterns that are asked for. */
     static Performance of(Meter meter, Tempo tempo, int passes, String chords, Accompaniment asked) {
-        Performance plain = of(meter, tempo, passes, chords);
+        return asking(of(meter, tempo, passes, chords), asked);
+    }
+
+    /** The same with patterns that are asked for. */
+    static Performance asking(Performance plain, Accompaniment asked) {
         return new Performance(
                 plain.tune(),
                 plain.settings().withLeftHand(asked),

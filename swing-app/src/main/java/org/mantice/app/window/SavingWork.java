@@ -7,7 +7,6 @@ import org.mantice.app.model.Answer;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
 import org.mantice.app.work.Shelved;
-import org.mantice.fault.ManticeException;
 import org.mantice.file.PlanFile;
 import org.mantice.player.Player;
 
@@ -64,36 +63,33 @@ final class SavingWork {
 
     private void write(Path file, boolean becomesOurs, Runnable then) {
         PlannerState asked = model.state();
-        model.planFile(plan -> threads.read(() -> written(plan, file), failure -> {
-            if (failure.isPresent()) {
-                talk.trouble(failure.get());
-                return;
-            }
-            keeping.remember(
-                    remembered -> becomesOurs ? remembered.withRecent(file) : remembered.withFolder(folder(file)));
-            if (becomesOurs) {
-                papers.saved(file);
-                PlannerState now = model.state();
-                // Who went on deciding meanwhile has something unsaved again.
-                if (now.setup().equals(asked.setup()) && now.chosenOffer().equals(asked.chosenOffer())) model.saved();
-            }
-            talk.note(words -> words.text(becomesOurs ? "window.saved" : "window.exported", file));
-            then.run();
-        }));
+        model.planFile(plan -> threads.read(
+                () -> Attempt.at(() -> {
+                    plan.write(file);
+                    return file;
+                }),
+                done -> done.accept(
+                        written -> {
+                            written(written, becomesOurs, asked);
+                            then.run();
+                        },
+                        talk::trouble)));
+    }
+
+    private void written(Path file, boolean becomesOurs, PlannerState asked) {
+        keeping.remember(remembered -> becomesOurs ? remembered.withRecent(file) : remembered.withFolder(folder(file)));
+        if (becomesOurs) {
+            papers.saved(file);
+            PlannerState now = model.state();
+            // Who went on deciding meanwhile has something unsaved again.
+            if (now.setup().equals(asked.setup()) && now.chosenOffer().equals(asked.chosenOffer())) model.saved();
+        }
+        talk.note(words -> words.text(becomesOurs ? "window.saved" : "window.exported", file));
     }
 
     /** Where a file lies. */
     static Path folder(Path file) {
         return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
-    }
-
-    private static Optional<Throwable> written(PlanFile plan, Path file) {
-        try {
-            plan.write(file);
-            return Optional.empty();
-        } catch (ManticeException e) {
-            return Optional.of(e);
-        }
     }
 
     /** Goes on at once if nothing is unsaved, else as the player says; not at all if the player would rather stay. */
@@ -127,24 +123,15 @@ final class SavingWork {
 
     private void savePlayer(Player player, String name, Optional<Path> file) {
         threads.read(
-                () -> {
-                    try {
-                        return new Saved(Optional.of(put(player, name, file)), Optional.empty());
-                    } catch (ManticeException | IllegalArgumentException e) {
-                        return new Saved(Optional.empty(), Optional.of(e));
-                    }
-                },
-                saved -> {
-                    saved.failure().ifPresent(talk::trouble);
-                    saved.player().ifPresent(known -> {
-                        keeping.refresh();
-                        model.setPlayer(known);
-                        talk.note(words -> words.text("window.playerSaved", known.name()));
-                    });
-                });
+                () -> Attempt.at(() -> put(player, name, file)),
+                done -> done.accept(
+                        saved -> {
+                            keeping.refresh();
+                            model.setPlayer(saved);
+                            talk.note(words -> words.text("window.playerSaved", saved.name()));
+                        },
+                        talk::trouble));
     }
-
-    private record Saved(Optional<Player> player, Optional<Throwable> failure) {}
 
     private Player put(Player player, String name, Optional<Path> file) {
         String id = file.flatMap(own -> keeping.shelf().player(own.toString()))

@@ -163,8 +163,7 @@ public final class States {
 
     /** No tune open. */
     public static PlannerState nothing() {
-        Setup setup = new Setup(
-                AccordionPresets.get("full-41-key-120-bass"), PlayerPresets.get("medium-hand"), Wishes.NONE, List.of());
+        Setup setup = Planners.SETUP;
         return new PlannerState(
                 Optional.empty(),
                 Optional.empty(),

@@ -5,15 +5,11 @@ import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
 import org.mantice.app.model.PlannerState;
-import org.mantice.app.model.Setup;
+import org.mantice.app.model.Planners;
 import org.mantice.app.model.States;
-import org.mantice.app.model.Wishes;
 import org.mantice.app.words.Words;
-import org.mantice.instrument.AccordionPresets;
-import org.mantice.player.PlayerPresets;
 
 /** A planner for tests of views: everything is done at once, on the thread that asks. */
 final class Planned {
@@ -22,14 +18,7 @@ final class Planned {
     private Planned() {}
 
     static PlannerModel nothing() {
-        return new PlannerModel(
-                States.packs(),
-                new DirectBackground(),
-                new Setup(
-                        AccordionPresets.get("full-41-key-120-bass"),
-                        PlayerPresets.get("medium-hand"),
-                        Wishes.NONE,
-                        List.of()));
+        return Planners.empty();
     }
 
     static PlannerModel of(String tune) {

@@ -31,19 +31,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.mantice.app.look.Looks;
 import org.mantice.app.model.Answer;
-import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.Planners;
 import org.mantice.app.model.ProfileChoices;
 import org.mantice.app.model.Selection;
-import org.mantice.app.model.Setup;
 import org.mantice.app.model.States;
-import org.mantice.app.model.Wishes;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
-import org.mantice.instrument.AccordionPresets;
 import org.mantice.plan.Lock;
-import org.mantice.player.PlayerPresets;
 import org.mantice.tune.MusicalTime;
 import org.mantice.tune.WrittenPlace;
 
@@ -65,14 +61,7 @@ class PlannerPanelTest {
     }
 
     private void embed(Locale language) {
-        model = new PlannerModel(
-                States.packs(),
-                new DirectBackground(),
-                new Setup(
-                        AccordionPresets.get("full-41-key-120-bass"),
-                        PlayerPresets.get("medium-hand"),
-                        Wishes.NONE,
-                        List.of()));
+        model = Planners.empty();
         Words words = Words.of(language);
         actions = new Actions(words);
         panel = new PlannerPanel(model, words, actions, ProfileChoices.PRESETS);

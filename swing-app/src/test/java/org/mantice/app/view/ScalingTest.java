@@ -24,15 +24,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.mantice.app.look.Looks;
-import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.Planners;
 import org.mantice.app.model.ProfileChoices;
-import org.mantice.app.model.Setup;
 import org.mantice.app.model.States;
-import org.mantice.app.model.Wishes;
 import org.mantice.app.words.Words;
-import org.mantice.instrument.AccordionPresets;
-import org.mantice.player.PlayerPresets;
 
 /** Paints the whole panel at other scales, each in a JVM of its own: the scale is read once. */
 class ScalingTest {
@@ -72,14 +68,7 @@ class ScalingTest {
     public static void main(String[] args) throws Exception {
         Looks.use(false);
         Words words = Words.of(Locale.forLanguageTag(args[3]));
-        PlannerModel model = new PlannerModel(
-                States.packs(),
-                new DirectBackground(),
-                new Setup(
-                        AccordionPresets.get("full-41-key-120-bass"),
-                        PlayerPresets.get("medium-hand"),
-                        Wishes.NONE,
-                        List.of()));
+        PlannerModel model = Planners.empty();
         PlannerPanel panel = new PlannerPanel(model, words, new Actions(words), ProfileChoices.PRESETS);
         model.open(States.open("the-rusty-gate"));
         Font font = UIManager.getFont("defaultFont");

@@ -16,30 +16,20 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
+import org.mantice.app.model.Planners;
 import org.mantice.app.model.Selection;
-import org.mantice.app.model.Setup;
 import org.mantice.app.model.States;
 import org.mantice.app.model.TuneEditor;
-import org.mantice.app.model.Wishes;
 import org.mantice.app.sheet.Reading;
 import org.mantice.app.sheet.SheetPainter.Target;
 import org.mantice.app.sheet.Spot;
 import org.mantice.app.sheet.Strip;
 import org.mantice.app.words.Words;
-import org.mantice.instrument.AccordionPresets;
-import org.mantice.player.PlayerPresets;
 
 class SheetViewTest {
     private static final Words ENGLISH = Words.of(Locale.ENGLISH);
 
-    private final PlannerModel model = new PlannerModel(
-            States.packs(),
-            new DirectBackground(),
-            new Setup(
-                    AccordionPresets.get("full-41-key-120-bass"),
-                    PlayerPresets.get("medium-hand"),
-                    Wishes.NONE,
-                    List.of()));
+    private final PlannerModel model = Planners.empty();
     private final Actions actions = new Actions(ENGLISH);
     private SheetView view;
 

@@ -19,18 +19,14 @@ import org.mantice.app.Main;
 import org.mantice.app.model.Answer;
 import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
-import org.mantice.app.model.Setup;
-import org.mantice.app.model.States;
-import org.mantice.app.model.Wishes;
+import org.mantice.app.model.Planners;
 import org.mantice.app.work.AppFolder;
 import org.mantice.app.work.ProfileShelf;
 import org.mantice.app.work.RecoveryCopy;
 import org.mantice.app.work.RecoveryWriter;
 import org.mantice.app.work.Remembered;
 import org.mantice.app.work.RememberedFile;
-import org.mantice.instrument.AccordionPresets;
 import org.mantice.plan.Lock;
-import org.mantice.player.PlayerPresets;
 
 /** Opening, saving, bringing back: all but the dialogs. Everything happens at once, on the test's thread. */
 class FilesInTheWindowTest {
@@ -52,14 +48,7 @@ class FilesInTheWindowTest {
     void start() {
         app = new AppFolder(folder.resolve("settings"), folder.resolve("state"), notice -> talk.say(notice::text));
         keeping = new Keeping(new RememberedFile(app), new ProfileShelf(app), threads);
-        model = new PlannerModel(
-                States.packs(),
-                new DirectBackground(),
-                new Setup(
-                        AccordionPresets.get("full-41-key-120-bass"),
-                        PlayerPresets.get("medium-hand"),
-                        Wishes.NONE,
-                        List.of()));
+        model = Planners.empty();
         papers = new Papers(model);
         opening = new OpeningWork(model, papers, keeping, threads, talk);
         saving = new SavingWork(model, papers, keeping, threads, talk);

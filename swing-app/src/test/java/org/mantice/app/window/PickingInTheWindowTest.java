@@ -11,17 +11,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.mantice.app.MixedFolder;
-import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.OpenTune;
 import org.mantice.app.model.PlannerModel;
-import org.mantice.app.model.Setup;
-import org.mantice.app.model.States;
-import org.mantice.app.model.Wishes;
+import org.mantice.app.model.Planners;
 import org.mantice.app.work.AppFolder;
 import org.mantice.app.work.ProfileShelf;
 import org.mantice.app.work.RememberedFile;
-import org.mantice.instrument.AccordionPresets;
-import org.mantice.player.PlayerPresets;
 
 /** A tune of a book, and the part with the melody: all but the dialogs. Everything happens at once. */
 class PickingInTheWindowTest {
@@ -40,14 +35,7 @@ class PickingInTheWindowTest {
     void start() throws IOException {
         AppFolder app = new AppFolder(folder.resolve("settings"), folder.resolve("state"), notice -> {});
         keeping = new Keeping(new RememberedFile(app), new ProfileShelf(app), threads);
-        model = new PlannerModel(
-                States.packs(),
-                new DirectBackground(),
-                new Setup(
-                        AccordionPresets.get("full-41-key-120-bass"),
-                        PlayerPresets.get("medium-hand"),
-                        Wishes.NONE,
-                        List.of()));
+        model = Planners.empty();
         papers = new Papers(model);
         opening = new OpeningWork(model, papers, keeping, threads, talk);
         StringBuilder text = new StringBuilder("M:4/4\nL:1/4\n\n");

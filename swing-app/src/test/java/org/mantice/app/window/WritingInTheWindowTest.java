@@ -13,16 +13,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.mantice.app.Calls;
-import org.mantice.app.model.DirectBackground;
 import org.mantice.app.model.PlannerModel;
-import org.mantice.app.model.Setup;
-import org.mantice.app.model.States;
-import org.mantice.app.model.Wishes;
+import org.mantice.app.model.Planners;
 import org.mantice.app.work.AppFolder;
 import org.mantice.app.work.ProfileShelf;
 import org.mantice.app.work.RememberedFile;
-import org.mantice.instrument.AccordionPresets;
-import org.mantice.player.PlayerPresets;
 import org.mantice.reading.TuneReader;
 import org.mantice.tune.Tune;
 
@@ -42,14 +37,7 @@ class WritingInTheWindowTest {
         Threads threads = new Threads(Runnable::run, Runnable::run);
         AppFolder app = new AppFolder(folder.resolve("settings"), folder.resolve("state"), notice -> {});
         Keeping keeping = new Keeping(new RememberedFile(app), new ProfileShelf(app), threads);
-        model = new PlannerModel(
-                States.packs(),
-                new DirectBackground(),
-                new Setup(
-                        AccordionPresets.get("full-41-key-120-bass"),
-                        PlayerPresets.get("medium-hand"),
-                        Wishes.NONE,
-                        List.of()));
+        model = Planners.empty();
         Papers papers = new Papers(model);
         saving = new SavingWork(model, papers, keeping, threads, talk);
         writing = new WritingWork(model, papers, keeping, threads, talk);
